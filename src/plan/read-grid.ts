@@ -1,0 +1,67 @@
+import { inFileOrder, type Finding, type Result } from "../farm/finding.js";
+import type { Scenario } from "../farm/scenario.js";
+import { readByCell } from "./grid-by-cell.js";
+import { readByGroup, type GridLine } from "./grid-by-group.js";
+import { gridDays } from "./grid-days.js";
+import { gridTable, type Box, type GridTable } from "./grid-table.js";
+import type { Plan } from "./plan.js";
+import { planOfStandings } from "./standings.js";
+
+/** Which way round a grid is: days down, groups down, or cells down. */
+export const GRID_FORMS = ["day", "group", "cell"] as const;
+export type GridForm = (typeof GRID_FORMS)[number];
+
+/**
+ * Reads a grid that somebody typed in a spreadsheet: comma or semicolon, in any of the three forms, which its first
+ * box names. What a plan can hold but a farm cannot (a group nowhere, or in two places) is left to the check.
+ *
+ * @param text the whole file
+ * @param file its name, for findings
+ */
+export function readGrid(text: string, scenario: Scenario, file: string): Result<Plan> {
+  const table = gridTable(text, file);
+  const form = formOf(table);
+  if (form === null) return { ok: false, findings: [...table.findings, formFault(table)] };
+  const { lines, findings } = form === "day" ? linesDown(table, scenario) : linesAcross(table, scenario);
+  const read = form === "cell" ? readByCell(lines, scenario, file) : readByGroup(lines, scenario, file);
+  const all = [...table.findings, ...findings, ...read.findings];
+  if (all.length > 0) return { ok: false, findings: inFileOrder(all) };
+  return { ok: true, value: planOfStandings(read.standings, read.cuts, scenario), notes: inFileOrder(read.notes) };
+}
+
+function formOf(table: GridTable): GridForm | null {
+  const word = table.head[0]?.text.toLowerCase();
+  return GRID_FORMS.find((form) => form === word) ?? null;
+}
+
+function formFault(table: GridTable): Finding {
+  const box = table.head[0];
+  return {
+    file: table.file, line: box?.line ?? 1, column: box?.column ?? 1, code: "grid-form",
+    found: box ? `the first box says "${box.text}"` : "the file is empty",
+    allowed: "day (days down), group (groups down) or cell (cells down), then commas or semicolons",
+    next: "write day, group or cell into the first box",
+  };
+}
+
+interface Lines {
+  readonly lines: readonly GridLine[];
+  readonly findings: readonly Finding[];
+}
+
+/** Days across, a group or a cell a row. */
+function linesAcross(table: GridTable, scenario: Scenario): Lines {
+  const { days, findings } = gridDays(table.head.slice(1), scenario.season, table.file);
+  return { findings, lines: table.rows.map((row) => lineOf(row[0]!, days, row.slice(1))) };
+}
+
+/** Days down, a group a column. */
+function linesDown(table: GridTable, scenario: Scenario): Lines {
+  const { days, findings } = gridDays(table.rows.map((row) => row[0]!), scenario.season, table.file);
+  return { findings, lines: table.head.slice(1).map((head, i) => lineOf(head, days, table.rows.map((row) => row[i + 1]!))) };
+}
+
+function lineOf(head: Box, days: readonly (string | null)[], boxes: readonly Box[]): GridLine {
+  const dated = boxes.flatMap((box, i) => (days[i] ? [{ day: days[i], box }] : []));
+  return { head, boxes: dated.sort((a, b) => a.day.localeCompare(b.day)) };
+}
