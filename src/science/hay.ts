@@ -24,3 +24,16 @@ export function hayKg(needKgDm: number, dryMatter: number, feedOutLoss: number, 
 export function hayMadeKg(coverKgPerHa: number, stubbleKgPerHa: number, areaHa: number, makingLoss: number, dryMatter: number): number {
   return (Math.max(0, coverKgPerHa - stubbleKgPerHa) * areaHa * (1 - makingLoss)) / dryMatter;
 }
+
+/**
+ * Dry matter that housed animals eat.
+ *
+ * @param liveWeightKg live weight of all of them, kg
+ * @param share share of live weight eaten as dry matter a day
+ * @param days days fed
+ * @returns kg DM, to be given to `hayKg`
+ * Source: Iowa Beef Center, calculating winter hay needs.
+ */
+export function hayNeedKgDm(liveWeightKg: number, share: number, days: number): number {
+  return liveWeightKg * share * days;
+}

@@ -31,3 +31,14 @@ export function intakeKgDmPerDay(weightKg: number, share: number): number {
 export function takenKgDm(intakeKgDm: number, troddenShare: number): number {
   return intakeKgDm * (1 + troddenShare);
 }
+
+/**
+ * Animal units by live weight. Published tables by class differ by half (shared/animal-units.json), so the unit is a parameter.
+ *
+ * @param liveWeightKg live weight of all the animals, kg
+ * @param unitKg live weight of one animal unit, kg
+ * Source: 0.1 animal unit for each 100 lb, Texas chart in shared/animal-units.json.
+ */
+export function animalUnits(liveWeightKg: number, unitKg: number): number {
+  return liveWeightKg / unitKg;
+}
