@@ -11,7 +11,7 @@ const may = {
   solvers: ["programme"],
   decide: ["quantity", "science", "rules", "farm", "plan", "check", "season", "programme"],
   sheets: ["quantity", "rules", "farm", "season", "plan", "check", "decide"],
-  files: ["quantity", "farm", "plan"],
+  files: ["quantity", "science", "farm", "plan"],
 };
 
 /** Rooms that may touch the machine: all others take what they need as arguments. */

@@ -18,7 +18,7 @@ const ROOMS: Readonly<Record<string, readonly string[]>> = {
   solvers: ["programme"],
   decide: ["quantity", "science", "rules", "farm", "plan", "check", "season", "programme"],
   sheets: ["quantity", "rules", "farm", "season", "plan", "check", "decide"],
-  files: ["quantity", "farm", "plan"],
+  files: ["quantity", "science", "farm", "plan"],
   cli: ["quantity", "science", "rules", "farm", "plan", "check", "season", "programme", "solvers", "decide", "sheets", "files"],
 };
 

@@ -1,0 +1,135 @@
+/** Shapes of what each command prints with --json; schemas/ is made from them. */
+import { z } from "zod";
+import { RULE_IDS } from "../rules/rule.js";
+
+const day = z.iso.date();
+const ruleId = z.enum(RULE_IDS);
+const money = z.number().min(0);
+const byRule = z.partialRecord(ruleId, money);
+const daysByGroup = z.record(z.string(), z.number().int().min(0));
+
+const finding = z.strictObject({
+  file: z.string().meta({ description: "file as named on the command line, or \"command line\"" }),
+  line: z.number().int().min(1),
+  column: z.number().int().min(1),
+  code: z.string().regex(/^[a-z0-9]+(-[a-z0-9]+)*$/),
+  found: z.string(),
+  allowed: z.string(),
+  next: z.string().meta({ description: "what to write or do instead" }),
+});
+
+const breach = z.strictObject({
+  rule: ruleId,
+  group: z.string().nullable(),
+  cell: z.string().nullable(),
+  firstDay: day,
+  lastDay: day,
+  found: z.string(),
+  allowed: z.string(),
+});
+
+const charge = z.strictObject({
+  rule: ruleId,
+  group: z.string().nullable(),
+  cell: z.string().nullable(),
+  firstDay: day,
+  lastDay: day,
+  money,
+  found: z.string(),
+});
+
+const season = z.strictObject({ firstDay: day, lastDay: day });
+
+const findingsAnswer = z.strictObject({
+  findings: z.array(finding).min(1),
+});
+
+const faultAnswer = z.strictObject({
+  fault: z.string().meta({ description: "one plain sentence; the fault is the program's own" }),
+});
+
+const checkAnswer = z.strictObject({
+  farm: z.string(),
+  season,
+  currency: z.string(),
+  cost: money,
+  charges: byRule.meta({ description: "money by rule id; rules that cost nothing are left out" }),
+  chargeList: z.array(charge),
+  yardDays: daysByGroup,
+  breaches: z.array(breach),
+  notes: z.array(finding),
+});
+
+const planAnswer = z.strictObject({
+  farm: z.string(),
+  season,
+  currency: z.string(),
+  effort: z.enum(["quick", "usual", "long"]),
+  seed: z.number().int(),
+  cost: money,
+  bound: z.number().meta({ description: "no plan can cost less than this" }),
+  boundKind: z.string().meta({ description: "how the bound was come by" }),
+  handRuleCost: money,
+  savedOfPossible: z.number().nullable().meta({ description: "(handRuleCost - cost) / (handRuleCost - bound); null when there is nothing to save" }),
+  charges: byRule,
+  yardDays: daysByGroup,
+  yardDaysByWeather: z.strictObject({ dry: daysByGroup, usual: daysByGroup, wet: daysByGroup }),
+  moves: z.number().int().min(0),
+  hayFedKg: z.number().min(0),
+  hayMadeKg: z.number().min(0),
+  firmUntil: day,
+  likelyUntil: day,
+  breaches: z.array(breach),
+  seconds: z.number().min(0),
+  steps: z.number().int().min(0),
+  capped: z.boolean().meta({ description: "true when the seconds ran out, or the planning was stopped, before the effort was spent" }),
+  files: z.array(z.string()),
+  notes: z.array(z.string()),
+  fileNotes: z.array(finding),
+});
+
+const assumed = z.strictObject({ key: z.string(), value: z.string(), source: z.string(), status: z.string() });
+
+const readAnswer = z.strictObject({
+  farm: z.string(),
+  units: z.enum(["metric", "US"]),
+  season,
+  areaHa: z.number().min(0),
+  cells: z.number().int().min(1),
+  groups: z.array(z.strictObject({
+    group: z.string(),
+    letter: z.string(),
+    kind: z.string(),
+    head: z.number().int().min(1),
+    liveWeightKg: z.number().min(0),
+    cellsItMayEnter: z.number().int().min(0),
+    cellsNeeded: z.number().min(0).nullable(),
+    demandKg: z.number().min(0).meta({ description: "dry matter eaten from the ground, or fed, over the season" }),
+  })),
+  grownKg: z.strictObject({ low: z.number(), usual: z.number(), high: z.number() }).meta({ description: "dry matter the land grows in the season" }),
+  weeks: z.array(z.strictObject({
+    firstDay: day,
+    grownKg: z.number(),
+    eatenKg: z.number(),
+    hayKg: z.number(),
+    standingKg: z.number(),
+    daysInHand: z.number().nullable(),
+  })),
+  assumed: z.array(assumed),
+  notes: z.array(finding),
+});
+
+/** Every shape by the name of its file in schemas/. */
+export const ANSWERS = {
+  "findings-answer": findingsAnswer,
+  "fault-answer": faultAnswer,
+  "read-answer": readAnswer,
+  "plan-answer": planAnswer,
+  "check-answer": checkAnswer,
+} as const;
+
+export type AnswerName = keyof typeof ANSWERS;
+
+export type PlanAnswer = z.infer<typeof planAnswer>;
+export type CheckAnswer = z.infer<typeof checkAnswer>;
+export type ReadAnswer = z.infer<typeof readAnswer>;

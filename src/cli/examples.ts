@@ -1,0 +1,38 @@
+/** Help texts: what each command does, and command lines that run in the folder of the program. */
+
+export const WHAT_IT_IS = [
+  "inbye plans where every group of animals stands on every day of the season.",
+  "You write the farm down once, in one file; inbye decides the moves and draws the grid for the wall.",
+].join("\n");
+
+export const READ = "Read a farm file: what is wrong in it, what the land grows, and whether there are cells enough";
+export const PLAN = "Plan the season and write the grid (HTML to print, CSV for a spreadsheet) and plan.json";
+export const CHECK = "Check a plan against all rules: plan.json, or a grid typed in a spreadsheet (CSV)";
+
+export interface Example {
+  readonly line: string;
+  readonly says: string;
+}
+
+export const EXAMPLES: Readonly<Record<"inbye" | "read" | "plan" | "check", readonly Example[]>> = {
+  inbye: [
+    { line: "read scenarios/withy-end.yaml", says: "is the farm file right, and is there land enough?" },
+    { line: "plan scenarios/withy-end.yaml", says: "plan the season; the sheets go to plans/withy-end" },
+    { line: "check scenarios/withy-end.yaml plans/withy-end/grid.csv", says: "does a changed grid still keep the rules?" },
+  ],
+  read: [
+    { line: "read scenarios/withy-end.yaml", says: "land, stock, cells needed, growth by year and week" },
+    { line: "read scenarios/withy-end.yaml --assumed", says: "also every figure that was assumed, with its source" },
+  ],
+  plan: [
+    { line: "plan scenarios/withy-end.yaml --effort quick", says: "a first plan in a few seconds" },
+    { line: "plan scenarios/withy-end.yaml --out wall --replace", says: "into the folder wall, over what is there" },
+    { line: "plan scenarios/withy-end.yaml --json", says: "one JSON object for another program" },
+  ],
+  check: [
+    { line: "check scenarios/withy-end.yaml plans/withy-end/plan.json", says: "the plan as it was written" },
+    { line: "check scenarios/withy-end.yaml plans/withy-end/grid.csv", says: "the grid after a change by hand" },
+  ],
+};
+
+export const EXIT_CODES = "Exit codes: 0 done, 1 a fault of inbye, 2 something to put right in what was given, 3 no plan or rules broken.";

@@ -1,0 +1,27 @@
+import pc from "picocolors";
+
+/** Where words go, as an argument, so that commands can be tried without a terminal. */
+export interface Screen {
+  /** Standard output. */
+  readonly say: (text: string) => void;
+  /** Standard error: what is not part of the answer. */
+  readonly aside: (text: string) => void;
+  /** Columns of standard output, when it is a terminal. */
+  readonly columns: number | null;
+  /** Standard error is a terminal that a line can be redrawn on. */
+  readonly live: boolean;
+  /** Headings in bold. */
+  readonly heading: (text: string) => string;
+}
+
+/** The process's own streams. */
+export function terminalScreen(): Screen {
+  const bold = Boolean(process.stdout.isTTY) && process.env["NO_COLOR"] === undefined;
+  return {
+    say: (text) => void process.stdout.write(text),
+    aside: (text) => void process.stderr.write(text),
+    columns: process.stdout.isTTY ? process.stdout.columns : null,
+    live: Boolean(process.stderr.isTTY),
+    heading: (text) => (bold ? pc.bold(text) : text),
+  };
+}
