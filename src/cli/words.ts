@@ -13,9 +13,11 @@ export function dayWords(date: IsoDate): string {
   return `${Number(date.slice(8, 10))} ${MONTHS[Number(date.slice(5, 7)) - 1]}`;
 }
 
-/** "3 to 9 May", "28 Apr to 3 May", or one day. */
+/** "3 to 9 May", "28 Apr to 3 May", or one day; with years only where there are two. */
 export function spanWords(firstDay: IsoDate, lastDay: IsoDate): string {
   if (firstDay === lastDay) return dayWords(firstDay);
+  const [year, lastYear] = [firstDay.slice(0, 4), lastDay.slice(0, 4)];
+  if (year !== lastYear) return `${dayWords(firstDay)} ${year} to ${dayWords(lastDay)} ${lastYear}`;
   const sameMonth = firstDay.slice(0, 7) === lastDay.slice(0, 7);
   return `${sameMonth ? String(Number(firstDay.slice(8, 10))) : dayWords(firstDay)} to ${dayWords(lastDay)}`;
 }

@@ -31,7 +31,7 @@ const PACKAGES: Readonly<Record<string, readonly string[]>> = {
   highs: ["solvers"],
   "javascript-lp-solver": ["solvers"],
   yargs: ["cli"],
-  yaml: ["farm"],
+  yaml: ["farm", "plan"],
   "csv-parse": ["plan"],
 };
 
