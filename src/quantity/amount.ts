@@ -42,6 +42,18 @@ const CURRENCY_SIGNS: Readonly<Record<string, string>> = { "£": "GBP", "$": "US
  * @returns the value in the quantity's base unit, or what is amiss and what to write
  */
 export function readAmount(text: string, quantity: QuantityName): Amount {
+  const read = readAsTyped(text, quantity);
+  return read.ok ? read : { ...read, next: mended(read.next, quantity, 3) };
+}
+
+/** An amount may have several faults: the one to write has none. */
+function mended(text: string, quantity: QuantityName, tries: number): string {
+  const read = readAsTyped(text, quantity);
+  if (read.ok) return text;
+  return tries > 0 ? mended(read.next, quantity, tries - 1) : exampleOf(quantity);
+}
+
+function readAsTyped(text: string, quantity: QuantityName): Amount {
   const parts = partsOf(text.trim());
   if (typeof parts === "string") return numberForm(text.trim(), quantity, parts);
   const split = parts.findIndex((part, i) => part.unit === "" && i < parts.length - 1);
@@ -224,3 +236,5 @@ function recommended(quantity: QuantityName): string {
 function exampleOf(quantity: QuantityName): string {
   return `1 ${recommended(quantity)}`.trim();
 }
+
+export { showAmount } from "./show-amount.js";
