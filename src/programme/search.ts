@@ -1,0 +1,54 @@
+import type { Draft } from "./draft.js";
+import { moveSense, proposeMove } from "./moves.js";
+import { seededRandom } from "./random.js";
+import { snapshot, type Snapshot } from "./snapshot.js";
+
+/** One spell of the search: temperature falls from hot to cold, and broken rules weigh more and more. */
+export interface Spell {
+  readonly steps: number;
+  readonly hot: number;
+  readonly cold: number;
+  readonly lightPenalty: number;
+  readonly heavyPenalty: number;
+}
+
+/** How a search is watched and ended from outside. Never changes what is found, only whether it goes on. */
+export interface Watch {
+  /** Asked every thousand steps: true ends the search. */
+  stop(): boolean;
+  better(plan: Snapshot): void;
+}
+
+/**
+ * Improves a valid draft by random changes, worse ones taken less and less often; answers the best valid plan seen.
+ * The same seed and spell give the same plan on every machine.
+ */
+export function anneal(draft: Draft, spell: Spell, seed: number, watch: Watch): Snapshot {
+  const random = seededRandom(seed);
+  const sense = moveSense(draft.season);
+  let best = snapshot(draft);
+  let cost = draft.cost;
+  let over = draft.over;
+  for (let step = 0; step < spell.steps; step++) {
+    const along = step / spell.steps;
+    const temperature = spell.hot * (spell.cold / spell.hot) ** along;
+    const penalty = spell.lightPenalty * (spell.heavyPenalty / spell.lightPenalty) ** along;
+    if (step % 1000 === 0 && watch.stop()) break;
+    if (step % 20_000 === 19_999) draft.refresh();
+    const found = proposeMove(draft, sense, random);
+    if (!found) continue;
+    const undo = draft.apply(found.runs, found.cut);
+    const worse = draft.cost - cost + penalty * (draft.over - over);
+    if (worse > 0 && random.unit() >= Math.exp(-worse / temperature)) {
+      undo();
+      continue;
+    }
+    cost = draft.cost;
+    over = draft.over;
+    if (over === 0 && (best.over > 0 || cost < best.cost - 1e-9)) {
+      best = snapshot(draft);
+      watch.better(best);
+    }
+  }
+  return best;
+}
