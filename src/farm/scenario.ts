@@ -92,6 +92,15 @@ export interface Strip {
   readonly pen: string | null;
 }
 
+/** Young with their mothers. */
+export interface Young {
+  readonly head: number;
+  readonly weightKg: number;
+  readonly gainKgPerDay: number;
+  /** Last day with their mothers, where they are weaned within the season. */
+  readonly lastDay?: IsoDate;
+}
+
 export interface Group {
   readonly name: string;
   /** One capital, or capital and small letter. */
@@ -102,7 +111,7 @@ export interface Group {
   /** Live weight of one on its first day on the farm, and gain, kg and kg/day. */
   readonly weightKg: number;
   readonly gainKgPerDay: number;
-  readonly young: { readonly head: number; readonly weightKg: number; readonly gainKgPerDay: number } | null;
+  readonly young: Young | null;
   /** Herbage eaten: a share of live weight, or kg DM a head and day; of young: share of their weight. */
   readonly intake:
     | { readonly shareOfWeight: number; readonly youngShareOfWeight: number }
@@ -233,6 +242,12 @@ export interface Scenario {
   readonly assumed: readonly Assumed[];
   /** SHA-256 of the farm file's long form. */
   readonly print: string;
+}
+
+/** A group's young on a day; none once they are weaned. */
+export function youngOn(group: Group, day: IsoDate): Young | null {
+  const young = group.young;
+  return young?.lastDay !== undefined && day > young.lastDay ? null : young;
 }
 
 /** A rule's figure as it applies to a cell's field and a group: the group's own word, then the field's, then the farm's. */

@@ -1,0 +1,79 @@
+import { isNothing, type Entry, type MapNode, type Tree } from "./tree.js";
+
+/**
+ * A farm file or change in its long form, by path alone: a cell that is only its area becomes a map, a list written
+ * "a, b" becomes a list, a lone span of closed days a list of one. Only then can a change be merged key by key.
+ */
+export function longForm(root: MapNode): MapNode {
+  return eachEntry(root, (entry) => {
+    if (LISTS.farm.includes(entry.key)) return listed(entry.value);
+    if (entry.key === "fields") return eachMap(entry.value, longField);
+    if (entry.key === "groups") return eachMap(entry.value, longGroup);
+    if (entry.key === "yards") return eachMap(entry.value, (key, value) => (key === "open" ? listed(value) : value));
+    if (entry.key === "standstills") return each(entry.value, (value) => wrapped(value, "days"));
+    if (entry.key === "housing-orders") {
+      return each(entry.value, (value) => eachOf(wrapped(value, "days"), (e) => (e.key === "kinds" ? listed(e.value) : e.value)));
+    }
+    return entry.value;
+  });
+}
+
+const LISTS = {
+  farm: ["walk"],
+  ground: ["not-for", "wants", "sides", "boundary"],
+  group: ["only-in", "not-in"],
+};
+
+function longField(key: string, value: Tree): Tree {
+  if (key === "cells") return each(value, (cell) => eachOf(wrapped(cell, "area"), (e) => longGround(e.key, e.value)));
+  return longGround(key, value);
+}
+
+function longGround(key: string, value: Tree): Tree {
+  if (LISTS.ground.includes(key)) return listed(value);
+  if (key === "closed" || key === "last") return each(value, listed);
+  return value;
+}
+
+function longGroup(key: string, value: Tree): Tree {
+  if (LISTS.group.includes(key)) return listed(value);
+  return key === "runs-with" ? wrapped(value, "group") : value;
+}
+
+/** "a, b" as a list; the word null stays a word, for it takes away. */
+function listed(node: Tree): Tree {
+  if (node.kind !== "text" || isNothing(node) || (node.plain && node.text === "null")) return node;
+  const items: Tree[] = [];
+  let from = 0;
+  for (const part of node.text.split(",")) {
+    const lead = part.length - part.trimStart().length;
+    if (part.trim() !== "") items.push({ ...node, text: part.trim(), column: node.column + from + lead });
+    from += part.length + 1;
+  }
+  const { file, line, column } = node;
+  return { kind: "list", items, file, line, column };
+}
+
+/** A text as a map of one key. */
+function wrapped(node: Tree, key: string): Tree {
+  if (node.kind !== "text" || isNothing(node) || (node.plain && node.text === "null")) return node;
+  const { file, line, column } = node;
+  return { kind: "map", entries: [{ key, at: { file, line, column }, value: node }], file, line, column };
+}
+
+function eachEntry(map: MapNode, change: (entry: Entry) => Tree): MapNode {
+  return { ...map, entries: map.entries.map((entry) => ({ ...entry, value: change(entry) })) };
+}
+
+function eachOf(node: Tree, change: (entry: Entry) => Tree): Tree {
+  return node.kind === "map" ? eachEntry(node, change) : node;
+}
+
+function each(node: Tree, change: (value: Tree) => Tree): Tree {
+  return eachOf(node, (entry) => change(entry.value));
+}
+
+/** Each map under a map of names. */
+function eachMap(node: Tree, change: (key: string, value: Tree) => Tree): Tree {
+  return each(node, (inner) => eachOf(inner, (entry) => change(entry.key, entry.value)));
+}

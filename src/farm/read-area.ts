@@ -1,0 +1,59 @@
+import { readPair } from "../quantity/amount.js";
+import { AMOUNT_KEYS } from "./amount-keys.js";
+import { amountAt, amountIn, say, type Desk, type Thing } from "./desk.js";
+import { boundaryHa, sidesHa } from "./ground-area.js";
+import { child, itemsOf, textOf, type Tree } from "./tree.js";
+
+/** Area of a field or cell, ha, from its area, sides or boundary; undefined when none is written, NaN when refused. */
+export function areaOf(desk: Desk, thing: Thing): number | undefined {
+  const ways = ["area", "sides", "boundary"].filter((key) => child(thing.map, key) !== undefined);
+  if (ways.length > 1) {
+    const second = child(thing.map, ways[1]!)!;
+    say(desk, second, { code: "two-ways", found: `${thing.name} has ${ways.join(" and ")}`, allowed: "one of them says how large it is", next: `take out all but ${ways[0]}` });
+    return Number.NaN;
+  }
+  const sides = child(thing.map, "sides");
+  const boundary = child(thing.map, "boundary");
+  if (sides) return withinReach(desk, thing, sides, areaOfSides(desk, thing, sides));
+  if (boundary) return withinReach(desk, thing, boundary, areaOfBoundary(desk, thing, boundary));
+  return amountIn(desk, thing, "area");
+}
+
+function areaOfSides(desk: Desk, thing: Thing, node: Tree): number {
+  const sides = itemsOf(node).map((side) => amountAt(desk, side, `${thing.name}: side`, AMOUNT_KEYS.side));
+  const across = child(thing.map, "diagonal");
+  const diagonal = across ? amountAt(desk, across, `${thing.name}: diagonal`, AMOUNT_KEYS.side) : undefined;
+  if ([...sides, diagonal ?? 1].some(Number.isNaN)) return Number.NaN;
+  const area = sidesHa(sides, diagonal);
+  if (Number.isNaN(area)) {
+    const found = sides.length === 4 && diagonal === undefined ? "four sides without a diagonal" : "sides that do not close";
+    say(desk, node, { code: "sides-open", found: `${thing.name} has ${found}`, allowed: "three sides, or four in order round and the diagonal from the first's start to the second's end", next: "measure the diagonal too, or write the area" });
+  }
+  return area;
+}
+
+function areaOfBoundary(desk: Desk, thing: Thing, node: Tree): number {
+  const corners = itemsOf(node).map((corner) => cornerAt(desk, thing, corner));
+  if (corners.some((corner) => corner === undefined)) return Number.NaN;
+  const area = boundaryHa(corners as readonly (readonly [number, number])[]);
+  if (corners.length >= 3 && area > 0) return area;
+  say(desk, node, { code: "sides-open", found: `${thing.name} has a boundary that holds no ground`, allowed: "three corners or more, in order round: 0 m x 0 m, 60 m x 0 m, 60 m x 45 m", next: "write all corners in order" });
+  return Number.NaN;
+}
+
+function cornerAt(desk: Desk, thing: Thing, node: Tree): readonly [number, number] | undefined {
+  const text = textOf(node);
+  if (text === undefined) return undefined;
+  const read = readPair(text);
+  if (read.ok && read.value.every((m) => m <= AMOUNT_KEYS.corner.most)) return read.value;
+  if (read.ok) say(desk, node, { code: "out-of-reach", found: `${thing.name}: the corner ${text} is far off`, allowed: `corners lie ${AMOUNT_KEYS.corner.reach} from the first`, next: "measure from a corner of the ground" });
+  else say(desk, node, { code: read.code, found: `${thing.name}: ${read.found}`, allowed: read.allowed, next: `write ${read.next}` });
+  return undefined;
+}
+
+function withinReach(desk: Desk, thing: Thing, node: Tree, area: number): number {
+  const { least, most, reach } = AMOUNT_KEYS.area;
+  if (Number.isNaN(area) || (area >= least && area <= most)) return area;
+  say(desk, node, { code: "out-of-reach", found: `${thing.name}: area comes to ${Number(area.toPrecision(3))} ha`, allowed: `it may be ${reach}`, next: "look at the lengths" });
+  return Number.NaN;
+}

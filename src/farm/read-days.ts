@@ -1,0 +1,88 @@
+import { addDays, isIsoDate, type IsoDate, type Span } from "../quantity/calendar.js";
+import { say, type Desk } from "./desk.js";
+import { entriesOf, isNothing, itemsOf, textOf, type Tree } from "./tree.js";
+
+/** A span with the place where it is written, and its name where it has one. */
+export interface PlacedSpan extends Span {
+  readonly at: Tree;
+  readonly name: string | null;
+}
+
+/** One ISO day; undefined when the text is none, with what it may mean. */
+export function dayAt(desk: Desk, node: Tree, label: string): IsoDate | undefined {
+  const text = textOf(node);
+  return text === undefined ? undefined : dayOf(desk, node, label, text);
+}
+
+function dayOf(desk: Desk, node: Tree, label: string, text: string): IsoDate | undefined {
+  if (isIsoDate(text)) return text;
+  say(desk, node, { code: "day-form", found: `${label}: ${text} is not a day of the calendar`, allowed: "days are written year-month-day, 2027-04-10", next: daysMeant(text) });
+  return undefined;
+}
+
+/** 10/4/2027 is two days, by who wrote it. */
+function daysMeant(text: string): string {
+  const parts = /^(\d{1,4})[./-](\d{1,2})[./-](\d{1,4})$/.exec(text);
+  if (!parts) return "write the day so";
+  const [a, b, c] = [parts[1]!, parts[2]!, parts[3]!];
+  const two = (n: string): string => n.padStart(2, "0");
+  const meant = a.length === 4 ? [`${a}-${two(b)}-${two(c)}`] : c.length === 4 ? [`${c}-${two(a)}-${two(b)}`, `${c}-${two(b)}-${two(a)}`] : [];
+  const there = [...new Set(meant)].filter(isIsoDate);
+  return there.length > 0 ? `${there.join(" or ")}?` : "write the day so";
+}
+
+/** "A to B", "from A", "until B" or one day; open ends are the season's. */
+export function spanAt(desk: Desk, node: Tree, label: string, season: Span): Span | undefined {
+  const text = textOf(node);
+  if (text === undefined) return undefined;
+  const open = /^(from|until)\s+(\S+)$/.exec(text);
+  if (open) {
+    const day = dayOf(desk, node, label, open[2]!);
+    if (day === undefined) return undefined;
+    if (open[1] === "from") return { firstDay: day, lastDay: later(day, season.lastDay) };
+    return { firstDay: day < season.firstDay ? day : season.firstDay, lastDay: day };
+  }
+  const both = /^(\S+)\s+to\s+(\S+)$/.exec(text);
+  if (!both) {
+    const day = dayOf(desk, node, label, text);
+    return day === undefined ? undefined : { firstDay: day, lastDay: day };
+  }
+  const [firstDay, lastDay] = [dayOf(desk, node, label, both[1]!), dayOf(desk, node, label, both[2]!)];
+  if (firstDay === undefined || lastDay === undefined) return undefined;
+  if (firstDay <= lastDay) return { firstDay, lastDay };
+  say(desk, node, { code: "days-reversed", found: `${label} ends on ${lastDay}, before it begins on ${firstDay}`, allowed: "a span runs from its first day to its last", next: `${lastDay} to ${firstDay}?` });
+  return undefined;
+}
+
+/** One span, a list of spans, or named spans, in order of days. */
+export function spansAt(desk: Desk, node: Tree | undefined, label: string, season: Span): readonly PlacedSpan[] {
+  if (node === undefined || isNothing(node)) return [];
+  const named = entriesOf(node).map((entry) => ({ at: entry.value, name: entry.key }));
+  const placed = node.kind === "map" ? named : itemsOf(node).map((at) => ({ at, name: null }));
+  const spans = placed.flatMap(({ at, name }): PlacedSpan[] => {
+    const span = spanAt(desk, at, name === null ? label : `${label}, ${name}`, season);
+    return span ? [{ ...span, at, name }] : [];
+  });
+  return [...spans].sort((a, b) => (a.firstDay < b.firstDay ? -1 : a.firstDay > b.firstDay ? 1 : 0));
+}
+
+function later(a: IsoDate, b: IsoDate): IsoDate {
+  return a > b ? a : b;
+}
+
+/** Spans without place and name; touching ones stay apart. */
+export function plainSpans(spans: readonly PlacedSpan[]): readonly Span[] {
+  return spans.map(({ firstDay, lastDay }) => ({ firstDay, lastDay }));
+}
+
+/** Every day of a span. */
+export function daysOf(span: Span): readonly IsoDate[] {
+  const days: IsoDate[] = [];
+  for (let day = span.firstDay; day <= span.lastDay; day = addDays(day, 1)) days.push(day);
+  return days;
+}
+
+/** True when two spans share a day. */
+export function overlap(a: Span, b: Span): boolean {
+  return a.firstDay <= b.lastDay && b.firstDay <= a.lastDay;
+}
