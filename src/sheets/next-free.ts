@@ -1,0 +1,54 @@
+import { addDays, daysBetween, spanHolds, type IsoDate } from "../quantity/calendar.js";
+import { figureOf, isGrazer, type Cell } from "../farm/scenario.js";
+import type { Stay } from "../plan/plan.js";
+import { dayMonth } from "./day-words.js";
+import { MARKS } from "./marks.js";
+import type { Sheet } from "./made.js";
+import { shutGround } from "./shut-ground.js";
+
+/** The day as of which sheets say what ground is free: the day of planning, or the season's first. */
+export function asOf({ scenario, made }: Sheet): IsoDate {
+  const { firstDay, lastDay } = scenario.season;
+  if (made.madeOn < firstDay) return firstDay;
+  return made.madeOn > lastDay ? lastDay : made.madeOn;
+}
+
+/** When a cell may next be grazed: "ready", "in use", "27 Jun", or who comes first, "pigs 28 Jun". */
+export function nextFree(sheet: Sheet, cell: Cell): string {
+  const { scenario, plan } = sheet;
+  const today = asOf(sheet);
+  const stays = plan.stays.filter((stay) => stay.cell === cell.name);
+  if (stays.some((stay) => spanHolds(stay, today))) return "in use";
+  const readyOn = firstReady(sheet, cell, stays, today);
+  const next = stays.filter((stay) => stay.firstDay > today).sort((a, b) => a.firstDay.localeCompare(b.firstDay))[0];
+  if (readyOn === today) return "ready";
+  if (next && (readyOn === null || next.firstDay < readyOn)) return userWords(sheet, next);
+  return readyOn === null ? `after ${dayMonth(scenario.season.lastDay)}` : dayMonth(readyOn);
+}
+
+/** First day, from a day on, when cover for a grazing stay stands and the ground is open and empty. */
+function firstReady(sheet: Sheet, cell: Cell, stays: readonly Stay[], from: IsoDate): IsoDate | null {
+  const { scenario, report } = sheet;
+  const cover = report.cells.find((days) => days.cell === cell.name)?.coverKgPerHa ?? [];
+  const shut = shutGround(sheet, cell).filter((span) => span.openShare === 0);
+  for (let t = daysBetween(scenario.season.firstDay, from); t <= daysBetween(scenario.season.firstDay, scenario.season.lastDay); t += 1) {
+    const day = addDays(scenario.season.firstDay, t);
+    const free = !shut.some((span) => spanHolds(span, day)) && !stays.some((stay) => spanHolds(stay, day));
+    if (free && (cover[t] ?? 0) >= entryCover(sheet, cell, day)) return day;
+  }
+  return null;
+}
+
+/** The first pass of spring has its own, lower figure. */
+function entryCover({ scenario, plan }: Sheet, cell: Cell, day: IsoDate): number {
+  const figure = (key: string): number => figureOf(scenario, "entry-cover", key, cell.field, null) ?? 0;
+  const grazers = scenario.groups.filter((group) => isGrazer(group.kind)).map((group) => group.name);
+  const grazed = plan.stays.some((stay) => stay.cell === cell.name && grazers.includes(stay.group) && stay.firstDay < day);
+  const first = !grazed && daysBetween(scenario.season.firstDay, day) < figure("first-pass-days");
+  return first ? Math.min(figure("first-pass"), figure("grazers")) : figure("grazers");
+}
+
+function userWords({ scenario }: Sheet, stay: Stay): string {
+  const kind = scenario.groups.find((group) => group.name === stay.group)?.kind;
+  return kind && !isGrazer(kind) ? `${MARKS[kind].plural} ${dayMonth(stay.firstDay)}` : dayMonth(stay.firstDay);
+}

@@ -1,0 +1,69 @@
+import { addDays, daysBetween, spanHolds, type IsoDate, type Span } from "../quantity/calendar.js";
+import { figureOf, type Cell } from "../farm/scenario.js";
+import type { Sheet } from "./made.js";
+import { MARKS } from "./marks.js";
+
+/** Days on which a cell, or a part of it, must be left alone, and why, in a word. */
+export interface ShutSpan extends Span {
+  readonly reason: string;
+  /** Share of the cell that may still be grazed behind a back fence; 0 when all is shut. */
+  readonly openShare: number;
+}
+
+/** Closed ground, ground not in hand, and ground that pigs or birds worked, in the season, by first day. */
+export function shutGround(sheet: Sheet, cell: Cell): readonly ShutSpan[] {
+  const { season } = sheet.scenario;
+  const closed = cell.closed.map(({ firstDay, lastDay, reason }) => ({ firstDay, lastDay, reason, openShare: 0 }));
+  const spans = [...closed, ...notInHand(cell, season)].flatMap((span) => clipped(span, season));
+  const firm = (day: IsoDate): boolean => spans.some((span) => spanHolds(span, day));
+  return [...spans, ...workedGround(sheet, cell, firm)].sort((a, b) => a.firstDay.localeCompare(b.firstDay));
+}
+
+function notInHand(cell: Cell, season: Span): ShutSpan[] {
+  const reason = "not in hand";
+  return [
+    { firstDay: season.firstDay, lastDay: addDays(cell.ours.firstDay, -1), reason, openShare: 0 },
+    { firstDay: addDays(cell.ours.lastDay, 1), lastDay: season.lastDay, reason, openShare: 0 },
+  ];
+}
+
+function clipped<T extends Span>(span: T, season: Span): T[] {
+  const firstDay = span.firstDay < season.firstDay ? season.firstDay : span.firstDay;
+  const lastDay = span.lastDay > season.lastDay ? season.lastDay : span.lastDay;
+  return firstDay <= lastDay ? [{ ...span, firstDay, lastDay }] : [];
+}
+
+/** Days on which nobody stands in the cell and the replay has a part of it shut. */
+function workedGround(sheet: Sheet, cell: Cell, closed: (day: IsoDate) => boolean): ShutSpan[] {
+  const { scenario, plan, report } = sheet;
+  const open = report.cells.find((days) => days.cell === cell.name)?.openHa ?? [];
+  const stays = plan.stays.filter((stay) => stay.cell === cell.name);
+  const least = figureOf(scenario, "worked-ground", "least-open", cell.field, null) ?? 0;
+  const spans: ShutSpan[] = [];
+  for (let t = 0; t <= daysBetween(scenario.season.firstDay, scenario.season.lastDay); t += 1) {
+    const day = addDays(scenario.season.firstDay, t);
+    const share = (open[t] ?? cell.areaHa) / cell.areaHa;
+    if (share > 1 - 1e-6 || closed(day) || stays.some((stay) => spanHolds(stay, day))) continue;
+    const openShare = share * 100 < least ? 0 : share;
+    const reason = `after ${lastWorker(sheet, cell, day)}`;
+    const last = spans.at(-1);
+    if (last && addDays(last.lastDay, 1) === day && last.reason === reason && last.openShare === openShare) spans[spans.length - 1] = { ...last, lastDay: day };
+    else spans.push({ firstDay: day, lastDay: day, reason, openShare });
+  }
+  return spans;
+}
+
+/** Who worked the cell last before a day: pigs, hens and so on. */
+function lastWorker({ scenario, plan }: Sheet, cell: Cell, day: IsoDate): string {
+  const strips = scenario.groups.filter((group) => group.strip !== null);
+  const last = plan.stays
+    .filter((stay) => stay.cell === cell.name && stay.lastDay < day && strips.some((group) => group.name === stay.group))
+    .sort((a, b) => a.lastDay.localeCompare(b.lastDay)).at(-1);
+  const kind = strips.find((group) => group.name === last?.group)?.kind;
+  return kind ? MARKS[kind].plural : "working";
+}
+
+/** What a wire says: "hay", or "after hens, 90 % open" where the rest may be grazed. */
+export function shutWords(span: ShutSpan): string {
+  return span.openShare > 0 ? `${span.reason}, ${Math.round(span.openShare * 20) * 5} % open` : span.reason;
+}

@@ -1,0 +1,151 @@
+import { spanHolds, weekdayOf, type IsoDate } from "../quantity/calendar.js";
+import type { Cell, Kind, Scenario } from "../farm/scenario.js";
+import type { Stay } from "../plan/plan.js";
+import { dayFigure, dayMonth, isWeekend, monthYear, weekdayLetter } from "./day-words.js";
+import { sureOf, type Sheet, type Sure } from "./made.js";
+import { notesOf } from "./notes.js";
+import { hostOn, movesOf, peopleAtHome } from "./season-days.js";
+import type { Paint, TextPart } from "./season-grid-text.js";
+import { shutGround } from "./shut-ground.js";
+import type { Glyphs } from "./text-glyphs.js";
+
+/** One character of a row, and how to colour it. */
+interface Sign {
+  readonly glyph: string;
+  readonly part: TextPart | null;
+  readonly kind?: Kind;
+}
+
+export interface BandStyle {
+  readonly label: number;
+  readonly glyphs: Glyphs;
+  readonly paint: Paint;
+}
+
+const LABEL_MOST = 14;
+
+/** Width of the names at the left. */
+export function labelWidth({ cells, groups, yards }: Scenario): number {
+  return Math.min(LABEL_MOST, Math.max(6, ...[...cells, ...groups, ...yards].map((one) => one.name.length)));
+}
+
+/** Cuts the season into bands of at most `most` days; all but the first begin on a Monday where a week fits. */
+export function bandsOf(days: readonly IsoDate[], most: number): readonly (readonly IsoDate[])[] {
+  const bands: IsoDate[][] = [];
+  for (let from = 0; from < days.length; ) {
+    const full = Math.min(days.length, from + most);
+    let to = full;
+    if (full < days.length) while (to > from + 7 && weekdayOf(days[to]!) !== 0) to -= 1;
+    bands.push(days.slice(from, to));
+    from = to;
+  }
+  return bands;
+}
+
+/** One band: ruler, groups, people, moves, notes, cells by field, yards. */
+export function bandText(sheet: Sheet, days: readonly IsoDate[], style: BandStyle): string {
+  const { scenario } = sheet;
+  const row = (label: string, signs: readonly Sign[]): string => `${label.slice(0, style.label).padEnd(style.label)} ${painted(signs, style.paint)}`.trimEnd();
+  const head = (text: string): readonly Sign[] => [...text].map((glyph) => ({ glyph, part: "head" as const }));
+  const moves = movesOf(scenario, sheet.plan);
+  const noted = new Set(notesOf(sheet).numbered.map((note) => note.day));
+  const counts = (count: (day: IsoDate) => number): readonly Sign[] => days.map((day) => dayed(day, count(day) === 0 ? " " : String(Math.min(9, count(day)))));
+  return [
+    row("", head(monthLine(days))), row("", head(sureLine(sheet, days))), row("", head(mondayLine(days))),
+    row("", days.map((day) => dayed(day, weekdayLetter(day)))),
+    ...scenario.groups.map((group) => row(group.name, placeLine(sheet, days, group.name))),
+    row("People", counts((day) => peopleAtHome(scenario, day))), row("Moves", counts((day) => moves.filter((move) => move.day === day).length)),
+    row("Notes", days.map((day) => ({ glyph: noted.has(day) ? "^" : " ", part: "note" as const }))),
+    ...scenario.fields.flatMap((field) => [field.name, ...field.cells.map((name) => row(name, cellLine(sheet, days, scenario.cells.find((cell) => cell.name === name)!, style.glyphs)))]),
+    "Yards", ...scenario.yards.map((yard) => row(yard.name, days.map((day) => staySign(sheet, sheet.plan.stays.filter((stay) => stay.yard === yard.name), day, style.glyphs) ?? { glyph: ".", part: null }))),
+  ].join("\n");
+}
+
+function dayed(day: IsoDate, glyph: string): Sign {
+  return { glyph, part: isWeekend(day) ? "weekend" : null };
+}
+
+/** Neighbours of one colour are coloured together; blanks at the end are left off. */
+function painted(row: readonly Sign[], paint: Paint): string {
+  const signs = row.slice(0, row.findLastIndex((sign) => sign.glyph !== " ") + 1);
+  let text = "";
+  for (let i = 0; i < signs.length; ) {
+    let end = i + 1;
+    while (end < signs.length && signs[end]!.part === signs[i]!.part && signs[end]!.kind === signs[i]!.kind) end += 1;
+    const run = signs.slice(i, end).map((sign) => sign.glyph).join("");
+    text += signs[i]!.part === null || run.trim() === "" ? run : paint(run, signs[i]!.part!, signs[i]!.kind);
+    i = end;
+  }
+  return text;
+}
+
+/** Words set at their day, one behind the other; a word that does not fit is left out. */
+function wordsAt(length: number, words: readonly { readonly at: number; readonly text: string }[]): string {
+  let line = "";
+  for (const { at, text } of words) {
+    if (at >= line.length && at + text.length <= length) line = line.padEnd(at) + text;
+  }
+  return line.padEnd(length);
+}
+
+/** Months at their first day, shortened where the next one begins too soon. */
+function monthLine(days: readonly IsoDate[]): string {
+  const starts = days.flatMap((day, at) => (at === 0 || dayFigure(day) === 1 ? [at] : []));
+  return wordsAt(days.length, starts.map((at, i) => {
+    const room = (starts[i + 1] ?? days.length + 1) - at - 1;
+    const name = monthYear(days[at]!);
+    return { at, text: name.length <= room ? name : name.slice(0, Math.min(3, room)) };
+  }));
+}
+
+function mondayLine(days: readonly IsoDate[]): string {
+  return wordsAt(days.length, days.flatMap((day, at) => (weekdayOf(day) === 0 ? [{ at, text: String(dayFigure(day)) }] : [])));
+}
+
+/** How sure the days are, in as many words as their days have room for. */
+function sureLine({ made }: Sheet, days: readonly IsoDate[]): string {
+  const [firm, likely] = [dayMonth(made.firmTo), dayMonth(made.likelyTo)];
+  const words: Readonly<Record<Sure, readonly string[]>> = {
+    done: ["|done"], firm: [`|firm to ${firm}`, `|firm ${firm}`, "|firm"], likely: [`|likely to ${likely}`, `|likely ${likely}`, "|likely"], outline: ["|outline"],
+  };
+  const starts = days.flatMap((day, at) => (at === 0 || sureOf(days[at - 1]!, made) !== sureOf(day, made) ? [at] : []));
+  return wordsAt(days.length, starts.map((at, i) => {
+    const room = (starts[i + 1] ?? days.length) - at;
+    return { at, text: words[sureOf(days[at]!, made)].find((text) => text.length <= room) ?? "|" };
+  }));
+}
+
+/** Where a group stands: the name of the place from the stay's first day, as much of it as the stay has days. */
+function placeLine({ scenario, plan }: Sheet, days: readonly IsoDate[], name: string): readonly Sign[] {
+  const kind = scenario.groups.find((group) => group.name === name)!.kind;
+  const stays = plan.stays.filter((stay) => stay.group === name);
+  const signs: Sign[] = days.map((day) => dayed(day, " "));
+  for (const stay of stays) {
+    const held = days.flatMap((day, i) => (spanHolds(stay, day) ? [i] : []));
+    held.forEach((i, at) => {
+      signs[i] = { glyph: (stay.cell ?? stay.yard!)[at] ?? "-", part: "stay", kind };
+    });
+  }
+  return signs;
+}
+
+function cellLine(sheet: Sheet, days: readonly IsoDate[], cell: Cell, glyphs: Glyphs): readonly Sign[] {
+  const stays = sheet.plan.stays.filter((stay) => stay.cell === cell.name);
+  const shut = shutGround(sheet, cell);
+  return days.map((day): Sign => {
+    const standing = staySign(sheet, stays, day, glyphs);
+    if (standing) return standing;
+    if (sheet.plan.cuts.some((cut) => cut.cell === cell.name && cut.day === day)) return { glyph: "/", part: "cut" };
+    const spans = shut.filter((one) => spanHolds(one, day));
+    if (spans.length === 0) return { glyph: ".", part: null };
+    return { glyph: spans.some((one) => one.openShare === 0) ? "x" : ":", part: "shut" };
+  });
+}
+
+/** The group that stands there; groups that run together show as their host, others as two. */
+function staySign({ scenario }: Sheet, stays: readonly Stay[], day: IsoDate, glyphs: Glyphs): Sign | null {
+  const there = scenario.groups.filter((group) => stays.some((stay) => stay.group === group.name && spanHolds(stay, day)));
+  const hosts = there.filter((group) => !there.some((other) => other.name === hostOn(group, day)));
+  if (hosts.length === 0) return null;
+  return { glyph: hosts.length > 1 ? "&" : glyphs.get(hosts[0]!.name)!, part: "stay", kind: hosts[0]!.kind };
+}

@@ -1,0 +1,61 @@
+import { test, fc } from "@fast-check/vitest";
+import { describe, expect, it } from "vitest";
+import { seasonGridText } from "../../src/sheets/season-grid-text.js";
+import { glyphsOf } from "../../src/sheets/text-glyphs.js";
+import { bandsOf } from "../../src/sheets/text-bands.js";
+import { seasonDays } from "../../src/sheets/season-days.js";
+import { lifelike } from "../fixtures/lifelike.js";
+import { expectGolden } from "../golden/golden.js";
+import { TINY, TINY_MADE, TINY_PLAN, TINY_REPORT } from "../golden/tiny-season.js";
+
+const { scenario, plan, report, made } = lifelike();
+const text = (columns: number): string => seasonGridText(scenario, plan, report, made, { columns });
+
+describe("season grid for a terminal", () => {
+  for (const columns of [80, 200]) {
+    it(`is the one that was looked at, ${columns} columns`, () => {
+      expectGolden(`tiny/season-grid-${columns}.txt`, seasonGridText(TINY, TINY_PLAN, TINY_REPORT, TINY_MADE, { columns }));
+    });
+  }
+
+  test.prop([fc.integer({ min: 40, max: 240 })], { numRuns: 25 })("never is wider than asked", (columns) => {
+    expect(Math.max(...text(columns).split("\n").map((line) => line.length))).toBeLessThanOrEqual(columns);
+  });
+
+  it("shows each cell on each day once, as the plan has it", () => {
+    const rows = text(80).split("\n").filter((line) => line.startsWith("K4 "));
+    const season = rows.map((line) => line.slice(9)).join("");
+    expect(season.length).toBe(205);
+    const days = seasonDays(scenario);
+    for (const stay of plan.stays.filter((one) => one.cell === "K4")) {
+      const letter = scenario.groups.find((group) => group.name === stay.group)!.letter;
+      for (const day of [stay.firstDay, stay.lastDay]) expect(season[days.indexOf(day)]).toBe(letter);
+    }
+    expect([...season].filter((sign) => sign === "P").length).toBe(56);
+  });
+
+  it("begins every band but the first on a Monday", () => {
+    const bands = bandsOf(seasonDays(scenario), 71);
+    expect(bands.map((band) => [band[0], band.length])).toEqual([["2027-04-10", 65], ["2027-06-14", 70], ["2027-08-23", 70]]);
+  });
+
+  it("gives a second group of a kind a letter of its own that means nothing else", () => {
+    expect([...glyphsOf(TINY)]).toEqual([["Cows", "C"], ["Hens", "L"], ["Pigs", "P"], ["Young cows", "y"]]);
+    const odd = { ...TINY, groups: TINY.groups.map((group) => (group.name === "Young cows" ? { ...group, letter: "Cx" } : group)) };
+    expect(glyphsOf(odd).get("Young cows")).toBe("y");
+  });
+
+  it("colours without moving a character, and says whose stay it colours", () => {
+    const seen = new Set<string>();
+    const painted = seasonGridText(scenario, plan, report, made, {
+      columns: 80,
+      paint: (piece, part, kind) => {
+        seen.add(kind ?? part);
+        return `\u001b[1m${piece}\u001b[0m`;
+      },
+    });
+    // eslint-disable-next-line no-control-regex
+    expect(painted.replaceAll(/\u001b\[\d+m/g, "")).toBe(text(80));
+    expect([...seen].sort()).toEqual(["broilers", "cattle", "cut", "head", "layers", "note", "pigs", "shut", "weekend"]);
+  });
+});
