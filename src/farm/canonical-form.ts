@@ -1,33 +1,31 @@
-import { plainOf, type MapNode, type Plain } from "./tree.js";
+import { child, entriesOf, plainOf, type MapNode, type Plain } from "./tree.js";
 
-/** Keys that are read order-blind, so that layout and remarks do not change a farm's print; `note` is no figure. */
+/**
+ * The long form as one line of JSON in a fixed order of keys (RFC 8785), without notes: what a farm's print is taken
+ * of. Remarks and layout do not count; the order of groups and cells does, for plans and sheets keep it.
+ */
 export function canonicalForm(long: MapNode): string {
-  return canonical(withoutNotes(orderKept(plainOf(long))));
+  const cells = entriesOf(child(long, "fields")).flatMap((field) => entriesOf(child(field.value, "cells")).map((cell) => cell.key));
+  const groups = entriesOf(child(long, "groups")).map((group) => group.key);
+  return canonical({ farm: withoutNotes(plainOf(long)), cells, groups });
 }
 
-type Json = Plain;
-
-/** JSON with keys in the order of their code units (RFC 8785); all values here are texts, lists and maps. */
-export function canonical(value: Json): string {
+/** JSON with keys in the order of their code units; all values here are texts, lists and maps. */
+export function canonical(value: Plain): string {
   if (typeof value === "string") return JSON.stringify(value);
   if (isList(value)) return `[${value.map(canonical).join(",")}]`;
   const keys = Object.keys(value).sort();
   return `{${keys.map((key) => `${JSON.stringify(key)}:${canonical(value[key]!)}`).join(",")}}`;
 }
 
-function withoutNotes(value: Json): Json {
+/** A note is a text; a group or cell that somebody calls "note" is a map and counts. */
+function withoutNotes(value: Plain): Plain {
   if (typeof value === "string") return value;
   if (isList(value)) return value.map(withoutNotes);
-  return Object.fromEntries(Object.entries(value).filter(([key, inner]) => key !== "note" || typeof inner !== "string").map(([key, inner]) => [key, withoutNotes(inner)]));
+  const kept = Object.entries(value).filter(([key, inner]) => key !== "note" || typeof inner !== "string");
+  return Object.fromEntries(kept.map(([key, inner]) => [key, withoutNotes(inner)]));
 }
 
-/** Order of groups is the farm's order in every sheet, so it counts: the names go in as a list. Cells' is in `walk`. */
-function orderKept(value: Json): Json {
-  if (typeof value === "string" || isList(value)) return value;
-  const groups = value["groups"];
-  return typeof groups === "object" && !isList(groups) ? { ...value, "groups in order": Object.keys(groups) } : value;
-}
-
-function isList(value: Json): value is readonly Json[] {
+function isList(value: Plain): value is readonly Plain[] {
   return Array.isArray(value);
 }

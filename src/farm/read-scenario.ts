@@ -30,7 +30,7 @@ import { child, entriesOf, textOf, type MapNode } from "./tree.js";
 export type Hash = (text: string) => string;
 
 /** Reads a farm file. Every fault is a finding, all of them at once; nothing a user can write makes it throw. */
-export function readScenario(text: string, fileName: string, tables: Tables, hash: Hash = unhashed): Result<Scenario> {
+export function readScenario(text: string, fileName: string, tables: Tables, hash?: Hash): Result<Scenario> {
   const parsed = parseTree(text, fileName);
   if (parsed.tree === null) return { ok: false, findings: inFileOrder(parsed.findings, [fileName]) };
   return readLongForm(longForm(parsed.tree), { tables, hash, files: [fileName], said: parsed.findings });
@@ -38,7 +38,7 @@ export function readScenario(text: string, fileName: string, tables: Tables, has
 
 export interface Reading {
   readonly tables: Tables;
-  readonly hash: Hash;
+  readonly hash?: Hash | undefined;
   /** Farm file first, then changes in turn. */
   readonly files: readonly string[];
   /** What parsing and merging found. */
@@ -46,7 +46,7 @@ export interface Reading {
 }
 
 /** Reads a farm in long form, with its changes merged in. */
-export function readLongForm(root: MapNode, { tables, hash, files, said }: Reading): Result<Scenario> {
+export function readLongForm(root: MapNode, { tables, hash = unhashed, files, said }: Reading): Result<Scenario> {
   const desk = newDesk(tables);
   desk.findings.push(...said);
   const whole = checkShape(desk, root);

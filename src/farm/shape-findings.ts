@@ -2,7 +2,7 @@ import type { z } from "zod";
 import { say, wordUnknown, type Amiss, type Desk } from "./desk.js";
 import { listOr, nearNames } from "./near-names.js";
 import { farmShape, INNER_KEYS } from "./shape.js";
-import { entriesOf, isNothing, nearest, plainOf, type Entry, type MapNode, type Tree } from "./tree.js";
+import { entriesOf, isNothing, nearest, plainOf, type Entry, type MapNode, type Place, type Tree } from "./tree.js";
 
 type Path = readonly (string | number)[];
 type Issue = z.core.$ZodIssue;
@@ -59,7 +59,7 @@ function sayIssue(desk: Desk, root: MapNode, issue: Issue): void {
   const { node, at, whole } = nearest(root, path);
   if (whole && isNothing(node)) return;
   if (issue.code === "invalid_key") return sayKeys(desk, root, path.slice(0, -1), [String(path.at(-1))]);
-  if (!whole) return say(desk, at, missing(path, missingKey(root, path)));
+  if (!whole) return sayMissing(desk, root, path, at);
   const text = node.kind === "text" ? node.text : "";
   const label = labelOf(path);
   if (issue.code === "invalid_value" && node.kind === "text") return say(desk, node, wordAmiss(label, text, issue.values.map(String)));
@@ -72,6 +72,17 @@ function wordAmiss(label: string, text: string, words: readonly string[]): Amiss
   if (!words.includes("yes")) return amiss;
   if (/^(true|on|y)$/i.test(text)) return { ...amiss, next: "write yes" };
   return /^(false|off|n)$/i.test(text) ? { ...amiss, next: "write no" } : amiss;
+}
+
+/** A new thing in a change that lacks what it needs is most often an old one misspelt. */
+function sayMissing(desk: Desk, root: MapNode, path: Path, at: Place): void {
+  const key = missingKey(root, path);
+  const name = String(path[1]);
+  if (at.file === root.file || path.indexOf(key) !== 2) return say(desk, at, missing(path, key));
+  if (desk.findings.some((f) => f.code === "new-half" && f.line === at.line && f.column === at.column)) return;
+  const others = entriesOf(nearest(root, path.slice(0, 1)).node).map((entry) => entry.key).filter((other) => other !== name);
+  const near = nearNames(name, others);
+  say(desk, at, { code: "new-half", found: `${name} is new and has no ${key}`, allowed: `a new name under ${String(path[0])} needs all it is made of`, next: near.length > 0 ? `${listOr(near)}?` : `write ${key} too` });
 }
 
 function missingKey(root: MapNode, path: Path): string {

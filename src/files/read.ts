@@ -1,0 +1,55 @@
+import { createHash } from "node:crypto";
+import { readFileSync, statSync } from "node:fs";
+import { basename } from "node:path";
+import { readChanged, type Changed, type FarmText } from "../farm/change.js";
+import { inFileOrder, type Finding, type Result } from "../farm/finding.js";
+
+/** Larger than any farm, small enough to read at once. */
+export const MOST_BYTES = 2 * 1024 * 1024;
+
+/** What `readChanged` takes; the tables come from `files/tables`. */
+type Tables = Parameters<typeof readChanged>[2];
+
+/** SHA-256 of a text's UTF-8, as lower-case hexadecimal (FIPS 180-4). */
+export function sha256(text: string): string {
+  return createHash("sha256").update(text, "utf8").digest("hex");
+}
+
+/** Reads a text file in UTF-8, with or without a mark at its head. */
+export function readTextFile(path: string): Result<string> {
+  const refuse = (code: string, found: string, allowed: string, next: string): Result<string> => ({ ok: false, findings: [{ file: basename(path), line: 1, column: 1, code, found, allowed, next }] });
+  const stats = statSync(path, { throwIfNoEntry: false });
+  if (!stats) return refuse("no-file", "there is no such file", "a file that is there is read", "look at its name and folder");
+  if (!stats.isFile()) return refuse("no-file", "this is a folder", "one file is read at a time", "name the file in it");
+  if (stats.size > MOST_BYTES) {
+    return refuse("too-big", `the file has ${Math.ceil(stats.size / 1024 / 1024)} MB`, `files of up to ${MOST_BYTES / 1024 / 1024} MB are read`, "look whether it is the right file");
+  }
+  let bytes: Buffer;
+  try {
+    bytes = readFileSync(path);
+  } catch {
+    return refuse("no-file", "the file cannot be opened", "files that you may read are read", "look at its permissions");
+  }
+  const text = decoded(bytes);
+  return text === null ? refuse("not-text", "there are signs in the file that are no letters", "files are plain text in UTF-8", "save it as plain text, UTF-8") : { ok: true, value: text, notes: [] };
+}
+
+/** The text, or null when the bytes are no UTF-8. */
+function decoded(bytes: Buffer): string | null {
+  try {
+    return new TextDecoder("utf-8", { fatal: true }).decode(bytes);
+  } catch {
+    return null;
+  }
+}
+
+/** Reads a farm file with changes laid over it in turn. */
+export function readFarm(path: string, changePaths: readonly string[], tables: Tables): Result<Changed> {
+  const paths = [path, ...changePaths];
+  const texts = paths.map((p) => ({ file: basename(p), read: readTextFile(p) }));
+  const findings = texts.flatMap(({ read }): readonly Finding[] => (read.ok ? [] : read.findings));
+  if (findings.length > 0) return { ok: false, findings: inFileOrder(findings, texts.map(({ file }) => file)) };
+  const [farm, ...changes] = texts.map(({ file, read }): FarmText => ({ file, text: read.ok ? read.value : "" }));
+  return readChanged(farm!, changes, tables, sha256);
+}
+
