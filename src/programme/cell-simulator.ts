@@ -19,6 +19,8 @@ export interface CellSimulator {
   advance(s: CellState, day: number): void;
   /** Lives a whole stay; the state is then on the morning after its last day. */
   stay(s: CellState, group: number, first: number, last: number): void;
+  /** Money and broken rules of a stay where grass, rest and lots are no matter: what is left of its price. */
+  probe(s: CellState, group: number, first: number, last: number): { readonly money: number; readonly over: number };
   /** Cuts on the evening of `day`, to which the state is advanced. */
   cut(s: CellState, day: number, byOwner: boolean, makesHay: boolean): void;
   /** Lives to the season's end and settles what is asked there. */
@@ -57,6 +59,7 @@ export function cellSimulator(season: Season, halves: readonly Half[] = HALVES):
   const ground = groundOf(season);
   const past = season.scenario.cells.map((_, c) => pastWork(season, c));
   const K = season.ceiling;
+  const followGap = farmFigure(season, "follow-window", "first");
 
   const grow = (s: CellState, to: number): void => {
     const rates = season.cells[s.cell].rates;
@@ -126,6 +129,20 @@ export function cellSimulator(season: Season, halves: readonly Half[] = HALVES):
       else graze(s, g, first, last);
       s.lastOf[g] = last;
       dropNitrogen(season, s, g, first, last);
+    },
+    probe(s, g, first, last) {
+      s.day = first;
+      s.cover = K;
+      s.lastGrazed = null;
+      s.grazedThisSeason = true;
+      const { leader } = season.groups[g];
+      if (leader >= 0) s.lastOf[leader] = first - followGap;
+      for (const hook of hooks.enter) hook(s, g, first, last);
+      if (!season.scenario.groups[g].strip) {
+        for (const hook of hooks.graze) hook(s, g, first, last);
+        for (let t = first; t <= last; t++) for (const hook of hooks.bite) hook(s, g, t);
+      }
+      return { money: s.money, over: s.over };
     },
     cut(s, day, byOwner, makesHay) {
       // Under a stay that broke a closed day there is nothing left to mow.

@@ -1,0 +1,116 @@
+import type { Season } from "../../season/season.js";
+import { grownCover } from "../../science/growth.js";
+import { figures, isOff } from "../half.js";
+
+/**
+ * Cover as levels of untouched growth: level j is the trajectory whose logit starts j steps below the cell's own.
+ * Waiting keeps the level, so it is rounded once a stay, and always up: no cover of the exact season is above its level.
+ */
+export interface Levels {
+  readonly count: number;
+  /** By group (grazers only): [(day x count + level) x most + days - 1] = level after the stay, or -1 where it cannot be. */
+  readonly after: ReadonlyMap<number, Int16Array>;
+  /** Longest stay in the tables. */
+  readonly most: number;
+  /** By group: level and money after a first pass from the untouched ground: [day x most + days - 1], -1 where it cannot be. */
+  readonly afterFirst: ReadonlyMap<number, { readonly level: Int16Array; readonly money: Float64Array }>;
+  /** The owner's cuts: the morning after, and the highest level that is left then. */
+  readonly mown: readonly { readonly morning: number; readonly level: number }[];
+}
+
+/** Slack for comparing with the exact replay, kg DM/ha: a bound may be a hair too kind, never too harsh. */
+const HAIR = 1e-6;
+
+/** Levels of one cell, `step` apart in logit. Longer steps are coarser and still true. */
+export function cellLevels(season: Season, cell: number, step: number, most: number): Levels {
+  const own = season.cells[cell];
+  const K = season.ceiling;
+  const logit = (cover: number): number => Math.log(cover / (K - cover));
+  const top = logit(Math.min(own.startCover, K * 0.9999)) + 1e-12;
+  const lowest = logit(Math.max(50, Math.min(own.startCover, 1000)) / 1.5) - own.rates[season.days];
+  const count = Math.ceil((top - lowest) / step) + 1;
+  const cover = (level: number, day: number): number => K / (1 + Math.exp(-(top - level * step + own.rates[day])));
+  const levelOf = (value: number, day: number): number => {
+    const at = (top - logit(Math.min(value, K * 0.999999)) + own.rates[day]) / step;
+    return Math.max(0, Math.min(count - 1, Math.floor(at + 1e-9)));
+  };
+  const walk = stayWalk(season, cell);
+  const untouched = untouchedCover(season, cell);
+  const after = new Map<number, Int16Array>();
+  const afterFirst = new Map<number, { level: Int16Array; money: Float64Array }>();
+  season.groups.forEach((group, g) => {
+    if (!group.grazer || !group.mayEnter[cell]) return;
+    const table = new Int16Array(season.days * count * most).fill(-1);
+    const entry = figures(season, "entry-cover", "grazers")(cell, g);
+    const asked = !isOff(season, "entry-cover");
+    for (let t = 0; t < season.days; t++) {
+      if (!group.out[t] || !own.open[t]) continue;
+      for (let j = 0; j < count; j++) {
+        const start = cover(j, t);
+        if (asked && start < entry - HAIR) break;
+        walk(g, start, t, most, (days, end) => (table[(t * count + j) * most + days - 1] = levelOf(end, t + days)));
+      }
+    }
+    after.set(g, table);
+    afterFirst.set(g, firstPass(season, cell, g, most, untouched, levelOf, walk));
+  });
+  const stubble = figures(season, "hay-stock", "stubble")(cell, -1);
+  const mown = own.ownerCuts.filter((cut) => cut.day + 1 < season.days).map((cut) => ({ morning: cut.day + 1, level: levelOf(stubble, cut.day + 1) }));
+  return { count, after, most, afterFirst, mown };
+}
+
+type StayWalk = (group: number, start: number, day: number, most: number, seen: (days: number, end: number) => void) => void;
+
+/** Walks a grazing stay day by day on the whole cell, as long as the residual is left. */
+function stayWalk(season: Season, cell: number): StayWalk {
+  const own = season.cells[cell];
+  const residual = isOff(season, "residual-cover") ? () => 0 : figures(season, "residual-cover", "grazers");
+  const least = figures(season, "demand-met", "least-standing");
+  return (g, start, day, most, seen) => {
+    const { taken, out } = season.groups[g];
+    const floor = Math.max(residual(cell, g), least(cell, g)) - HAIR;
+    let value = start;
+    for (let t = day; t < Math.min(day + most, season.days) && out[t] && own.open[t]; t++) {
+      value -= taken[t] / own.areaHa;
+      if (value < floor) return;
+      value = grownCover(value, own.rates[t + 1] - own.rates[t], season.ceiling);
+      seen(t - day + 1, value);
+    }
+  };
+}
+
+/** Cover of each morning while nobody grazes, the owner's cuts made. */
+function untouchedCover(season: Season, cell: number): Float64Array {
+  const own = season.cells[cell];
+  const stubble = figures(season, "hay-stock", "stubble")(cell, -1);
+  const covers = new Float64Array(season.days + 1);
+  covers[0] = own.startCover;
+  for (let t = 0; t < season.days; t++) {
+    const grown = grownCover(covers[t], own.rates[t + 1] - own.rates[t], season.ceiling);
+    covers[t + 1] = own.ownerCuts.some((cut) => cut.day === t) ? Math.min(grown, stubble) : grown;
+  }
+  return covers;
+}
+
+/** First pass of spring from untouched ground: its own entry cover, and what entering low costs. */
+function firstPass(season: Season, cell: number, g: number, most: number, untouched: Float64Array, levelOf: (value: number, day: number) => number, walk: StayWalk): { level: Int16Array; money: Float64Array } {
+  const [full, low, price, days] = ["grazers", "first-pass", "first-pass-price", "first-pass-days"].map((key) => figures(season, "entry-cover", key)(cell, g));
+  const own = season.cells[cell];
+  const asked = !isOff(season, "entry-cover");
+  const level = new Int16Array(season.days * most).fill(-1);
+  const money = new Float64Array(season.days);
+  for (let t = 0; t < season.days; t++) {
+    if (!season.groups[g].out[t] || !own.open[t]) continue;
+    const start = untouched[t];
+    const early = t < days;
+    if (asked && start < (early ? Math.min(low, full) : full) - HAIR) continue;
+    if (asked && early) money[t] = (Math.max(0, full - start) / 1000) * least(season, cell) * price;
+    walk(g, start, t, most, (n, end) => (level[t * most + n - 1] = levelOf(end, t + n)));
+  }
+  return { level, money };
+}
+
+/** Smallest open area a cell can have: the whole cell unless strips may have been taken from it. */
+function least(season: Season, cell: number): number {
+  return season.groups.some((group) => !group.grazer && group.mayEnter[cell]) ? 0 : season.cells[cell].areaHa;
+}
