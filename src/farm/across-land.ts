@@ -33,7 +33,7 @@ function checkCellNames(desk: Desk, root: MapNode): void {
 
 /** A group that is out on ground needs one cell at least that it may stand in on some day. */
 function checkCells(desk: Desk, root: MapNode, scenario: Scenario, group: Group): void {
-  if (scenario.cells.length === 0 || Number.isNaN(group.head)) return;
+  if (scenario.cells.length === 0 || group.here.length === 0 || Number.isNaN(group.head)) return;
   const reasons = scenario.cells.map((cell) => [cell.name, whyNot(scenario, group, cell)] as const);
   if (reasons.some(([, why]) => why === null)) return;
   const gathered = [...new Set(reasons.map(([, why]) => why!))].map((why) => `${reasons.filter((r) => r[1] === why).map((r) => r[0]).join(", ")} ${why}`);

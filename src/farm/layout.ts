@@ -4,6 +4,8 @@ import type { Finding } from "./finding.js";
 export interface Mended {
   readonly text: string;
   readonly findings: readonly Finding[];
+  /** False when a brace never closes: what follows it cannot be told apart. */
+  readonly closed: boolean;
 }
 
 interface State {
@@ -11,6 +13,8 @@ interface State {
   depth: number;
   /** Indentation of the key whose text block runs on, or -1. */
   block: number;
+  /** Where the outermost open brace stands. */
+  opened: readonly [line: number, column: number];
 }
 
 /**
@@ -19,14 +23,18 @@ interface State {
  */
 export function mendLayout(text: string, file: string): Mended {
   const findings: Finding[] = [];
-  const state: State = { depth: 0, block: -1 };
+  const state: State = { depth: 0, block: -1, opened: [1, 1] };
   const lines = text.split(/\r\n|\n|\r/).map((line, i) => {
     const say = (column: number, code: string, found: string, next: string): void => {
       findings.push({ file, line: i + 1, column, code, found, allowed: ALLOWED[code]!, next });
     };
     return mendLine(line, i + 1, state, say);
   });
-  return { text: lines.join("\n"), findings };
+  if (state.depth > 0) {
+    const [line, column] = state.opened;
+    findings.push({ file, line, column, code: "layout", found: "a brace or bracket is opened here and never closed", allowed: "every one opened is closed", next: "close it" });
+  }
+  return { text: lines.join("\n"), findings, closed: state.depth === 0 };
 }
 
 type Say = (column: number, code: string, found: string, next: string) => void;
@@ -48,7 +56,7 @@ function mendLine(typed: string, number: number, state: State, say: Say): string
   }
   if (line.trimStart().startsWith("#")) return line;
   const startDepth = state.depth;
-  const bare = bareParts(line, state);
+  const bare = bareParts(line, number, state);
   const spaced = mendColons(line, bare, startDepth, say);
   if (startDepth > 0 || state.depth > 0) return spaced;
   return mendValue(spaced, indent, state, say);
@@ -62,7 +70,7 @@ function mendTabs(line: string, number: number, say: Say): string {
 }
 
 /** Depth of braces at each character outside quotes and remarks; -1 inside them. Moves `state` to the line's end. */
-function bareParts(line: string, state: State): readonly number[] {
+function bareParts(line: string, number: number, state: State): readonly number[] {
   const depths: number[] = [];
   let quote = "";
   let remark = false;
@@ -74,7 +82,10 @@ function bareParts(line: string, state: State): readonly number[] {
     if (remark) continue;
     if (quote) quote = c === quote && before !== "\\" ? "" : quote;
     else if ((c === '"' || c === "'") && /[\s{[,:]/.test(before)) quote = c;
-    else if ((c === "{" || c === "[") && (state.depth > 0 || /[\s:-]/.test(before))) state.depth++;
+    else if ((c === "{" || c === "[") && (state.depth > 0 || /[\s:-]/.test(before))) {
+      if (state.depth === 0) state.opened = [number, i + 1];
+      state.depth++;
+    }
     else if ((c === "}" || c === "]") && state.depth > 0) state.depth--;
   }
   return depths;

@@ -32,10 +32,14 @@ export function parseTree(text: string, file: string): Parsed {
     return say(line, 1, "not-text", "there are signs in the file that are no letters", "farm files are plain text in UTF-8", "save the file as plain text");
   }
   if (deepest(mended.text) > MOST_LEVELS) return say(1, 1, "layout", "the braces are nested too deep", `at most ${MOST_LEVELS} levels are read`, "write it flatter");
+  if (!mended.closed) return { tree: null, findings };
   const lines = new LineCounter();
   const reading: Reading = { file, lines, findings };
   const document = parseDocument(mended.text, { schema: "failsafe", lineCounter: lines, prettyErrors: false, uniqueKeys: false, merge: false });
-  for (const error of document.errors) findings.push(layoutFinding(error, reading));
+  for (const error of document.errors) {
+    const finding = layoutFinding(error, reading);
+    if (!findings.some((other) => other.line === finding.line)) findings.push(finding);
+  }
   if (document.errors.length > 0) return { tree: null, findings };
   return { tree: rootOf(document, reading), findings };
 }
@@ -69,7 +73,7 @@ function treeOf(node: Node | null, at: Place, reading: Reading, level: number): 
   const own = placeOf(node, reading);
   if (isAlias(node) || (node as { anchor?: string }).anchor || (node as { tag?: string }).tag?.startsWith("!")) {
     reading.findings.push({ ...own, code: "no-anchors", found: "an anchor, a star or a tag stands here", allowed: "farm files say each thing in full", next: "write the value itself, or put it in quotes" });
-    return { kind: "text", text: "", plain: false, ...own };
+    return { kind: "text", text: "", plain: true, ...own };
   }
   if (isMap(node)) return { kind: "map", entries: entriesFrom(node.items as Pair<Node, Node | null>[], reading, level), ...at };
   if (isSeq(node)) return { kind: "list", items: (node.items as Node[]).map((item) => treeOf(item, placeOf(item, reading), reading, level + 1)), ...at };

@@ -1,7 +1,7 @@
 import { readPair } from "../quantity/amount.js";
+import { outlineOfCorners, outlineOfFourSides, outlineOfTriangle, type Outline } from "../science/boundary.js";
 import { AMOUNT_KEYS } from "./amount-keys.js";
 import { amountAt, amountIn, say, type Desk, type Thing } from "./desk.js";
-import { boundaryHa, sidesHa } from "./ground-area.js";
 import { child, itemsOf, textOf, type Tree } from "./tree.js";
 
 /** Area of a field or cell, ha, from its area, sides or boundary; undefined when none is written, NaN when refused. */
@@ -24,20 +24,29 @@ function areaOfSides(desk: Desk, thing: Thing, node: Tree): number {
   const across = child(thing.map, "diagonal");
   const diagonal = across ? amountAt(desk, across, `${thing.name}: diagonal`, AMOUNT_KEYS.side) : undefined;
   if ([...sides, diagonal ?? 1].some(Number.isNaN)) return Number.NaN;
-  const area = sidesHa(sides, diagonal);
-  if (Number.isNaN(area)) {
-    const found = sides.length === 4 && diagonal === undefined ? "four sides without a diagonal" : "sides that do not close";
-    say(desk, node, { code: "sides-open", found: `${thing.name} has ${found}`, allowed: "three sides, or four in order round and the diagonal from the first's start to the second's end", next: "measure the diagonal too, or write the area" });
-  }
-  return area;
+  const outline = outlineOfSides(sides, diagonal);
+  if (outline.ok) return outline.areaM2 / 10_000;
+  const found = sides.length === 4 && diagonal === undefined ? "four sides without a diagonal" : "sides that do not meet";
+  say(desk, node, { code: "sides-open", found: `${thing.name} has ${found}`, allowed: "three sides, or four in order round and the diagonal from the first's start to the second's end", next: "measure the diagonal too, or write the area" });
+  return Number.NaN;
 }
+
+function outlineOfSides(sides: readonly number[], diagonal: number | undefined): Outline {
+  const [a, b, c, d] = sides as [number, number, number, number];
+  if (sides.length === 3) return outlineOfTriangle([a, b, c]);
+  return sides.length === 4 && diagonal !== undefined ? outlineOfFourSides([a, b, c, d], diagonal) : { ok: false, why: "sides do not meet" };
+}
+
+const BOUNDARY_WORDS: Readonly<Record<string, string>> = {
+  "too few corners": "fewer than three corners", "crosses itself": "a boundary that crosses itself", "no area": "a boundary that holds no ground",
+};
 
 function areaOfBoundary(desk: Desk, thing: Thing, node: Tree): number {
   const corners = itemsOf(node).map((corner) => cornerAt(desk, thing, corner));
   if (corners.some((corner) => corner === undefined)) return Number.NaN;
-  const area = boundaryHa(corners as readonly (readonly [number, number])[]);
-  if (corners.length >= 3 && area > 0) return area;
-  say(desk, node, { code: "sides-open", found: `${thing.name} has a boundary that holds no ground`, allowed: "three corners or more, in order round: 0 m x 0 m, 60 m x 0 m, 60 m x 45 m", next: "write all corners in order" });
+  const outline = outlineOfCorners(corners as readonly (readonly [number, number])[]);
+  if (outline.ok) return outline.areaM2 / 10_000;
+  say(desk, node, { code: "sides-open", found: `${thing.name} has ${BOUNDARY_WORDS[outline.why] ?? outline.why}`, allowed: "three corners or more, in order round: 0 m x 0 m, 60 m x 0 m, 60 m x 45 m", next: "write all corners in order" });
   return Number.NaN;
 }
 

@@ -1,7 +1,7 @@
 import { readAmount } from "../quantity/amount.js";
 import { rowOf } from "../science/tables.js";
 import { amountIn, say, take, wordAt, type Desk, type Thing } from "./desk.js";
-import { coverOfHeight, swardNames } from "./height-cover.js";
+import { coverAtHeight, swardNames } from "./height-cover.js";
 import { takeDefault } from "./own-defaults.js";
 import { child, textOf, type Tree } from "./tree.js";
 
@@ -69,13 +69,13 @@ export function coverOf(desk: Desk, things: readonly Thing[], subject: string): 
   const who = whoHas(things, "cover", "height");
   if (!who) return undefined;
   const height = child(who.map, "height");
-  if (!height) return amountIn(desk, who, "cover");
+  if (!height) return amountIn(desk, who, "cover") ?? Number.NaN;
   if (child(who.map, "cover")) {
     say(desk, height, { code: "two-ways", found: `${who.name} has cover and height`, allowed: "one of them says how much stands", next: "take out height" });
   }
   const metres = amountIn(desk, who, "height");
   if (metres === undefined || Number.isNaN(metres)) return Number.NaN;
-  const cover = coverOfHeight(metres, swardOf(desk, things), desk.tables);
+  const cover = coverAtHeight(metres, swardOf(desk, things), desk.tables);
   take(desk, "cover by height", subject, `${Math.round(cover.kgPerHa)} kg/ha at ${textOf(height)}`, cover.source, cover.status);
   return cover.kgPerHa;
 }

@@ -6,6 +6,8 @@ import { dayAt, spanAt } from "./read-days.js";
 import { coverOf, growthOf, whoHas } from "./read-growth.js";
 import { closedOf, pastNitrogenOf, pastOf } from "./read-past.js";
 import { KINDS, type Cell, type Field, type Want } from "./scenario.js";
+import { INNER_KEYS } from "./shape.js";
+import { isMisspelt } from "./shape-findings.js";
 import { child, entriesOf, itemsOf, textOf, type Entry, type MapNode } from "./tree.js";
 
 export interface Land {
@@ -31,7 +33,8 @@ function readField(desk: Desk, entry: Entry, farm: Thing, season: Span, kinds: K
   const distanceM = amountIn(desk, thing, "distance") ?? takeOwn(desk, "distance", entry.key, OWN.distanceM, `${OWN.distanceM} m`);
   const cells = inside.map((cell) => readCell(desk, cell, [{ map: cell.value, name: cell.key }, thing, farm], season, kinds));
   checkAreas(desk, entry, areaOf(desk, thing), cells);
-  if (inside.length > 0 && cells.some((cell) => cell.coverKgPerHa === UNWRITTEN)) {
+  const misspelt = ["cover", "height"].some((key) => [entry, ...inside].some(({ value }) => isMisspelt(value, key, INNER_KEYS["fields"]!)));
+  if (!misspelt && cells.some((cell) => cell.coverKgPerHa === UNWRITTEN)) {
     say(desk, entry.at, { code: "key-missing", found: `${entry.key} has no cover`, allowed: "each field or cell has a cover or a height on a day", next: "write cover: 2200 kg/ha, or height: 9 cm" });
   }
   return { field: { name: entry.key, distanceM, cells: cells.map((cell) => cell.name) }, cells };

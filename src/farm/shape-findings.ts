@@ -16,38 +16,44 @@ export function checkShape(desk: Desk, root: MapNode): MapNode {
   return levelled;
 }
 
-/** A key of a field that stands among the fields: two spaces too far left. */
+/** A key of a field that stands among the fields, two spaces too far left, is read where it belongs. */
 function liftLevels(desk: Desk, root: MapNode): MapNode {
-  const check = (names: Tree, thing: string): Tree => {
-    if (names.kind !== "map") return names;
-    const kept = names.entries.filter((entry, i) => !saidLevel(desk, entry, names.entries[i - 1], thing));
-    return { ...names, entries: kept };
-  };
   const entries = root.entries.map((entry) => {
     if (INNER_KEYS[entry.key] === undefined || entry.key === "cells") return entry;
-    const value = check(entry.value, entry.key);
-    return entry.key === "fields" && value.kind === "map" ? { ...entry, value: cellsChecked(value, check) } : { ...entry, value };
+    const value = lifted(desk, entry.value, entry.key);
+    return { ...entry, value: entry.key === "fields" ? cellsLifted(desk, value) : value };
   });
   return { ...root, entries };
 }
 
-function cellsChecked(fields: MapNode, check: (names: Tree, thing: string) => Tree): MapNode {
+function cellsLifted(desk: Desk, fields: Tree): Tree {
   const inside = (field: Tree): Tree =>
-    field.kind === "map" ? { ...field, entries: field.entries.map((e) => (e.key === "cells" ? { ...e, value: check(e.value, "cells") } : e)) } : field;
-  return { ...fields, entries: fields.entries.map((field) => ({ ...field, value: inside(field.value) })) };
+    field.kind === "map" ? { ...field, entries: field.entries.map((e) => (e.key === "cells" ? { ...e, value: lifted(desk, e.value, "cells") } : e)) } : field;
+  return fields.kind === "map" ? { ...fields, entries: fields.entries.map((field) => ({ ...field, value: inside(field.value) })) } : fields;
 }
 
-function saidLevel(desk: Desk, entry: Entry, before: Entry | undefined, thing: string): boolean {
-  if (!INNER_KEYS[thing]!.includes(entry.key)) return false;
-  const owner = before?.key ?? `one of the ${thing}`;
-  say(desk, entry.at, { code: "level", found: `${entry.key} stands level with the ${thing}`, allowed: `${entry.key} belongs inside one of the ${thing}`, next: `two more spaces put it inside ${owner}` });
-  return true;
+function lifted(desk: Desk, names: Tree, thing: string): Tree {
+  if (names.kind !== "map") return names;
+  const kept: Entry[] = [];
+  for (const entry of names.entries) {
+    if (!INNER_KEYS[thing]!.includes(entry.key)) {
+      kept.push(entry);
+      continue;
+    }
+    const owner = kept.at(-1);
+    say(desk, entry.at, { code: "level", found: `${entry.key} stands level with the ${thing}`, allowed: `${entry.key} belongs inside one of the ${thing}`, next: `two more spaces put it inside ${owner?.key ?? `one of the ${thing}`}` });
+    if (owner?.value.kind === "map" && !owner.value.entries.some((e) => e.key === entry.key)) {
+      kept[kept.length - 1] = { ...owner, value: { ...owner.value, entries: [...owner.value.entries, entry] } };
+    }
+  }
+  return { ...names, entries: kept };
 }
 
 function sayNothings(desk: Desk, node: Tree): void {
   if (node.kind === "list") node.items.forEach((item) => sayNothings(desk, item));
   for (const { key, at, value } of entriesOf(node)) {
     if (key === "") say(desk, at, { code: "key-unknown", found: "a name is missing before the colon", allowed: "a name stands before the colon", next: "write the name" });
+    if (desk.findings.some((f) => f.code === "no-anchors" && f.line === value.line && f.column === value.column)) continue;
     if (isNothing(value)) say(desk, at, { code: "nothing-there", found: `nothing stands after ${key}:`, allowed: "a key has a value", next: "write it, or take the line out; in a change the word null takes away" });
     else sayNothings(desk, value);
   }
@@ -74,9 +80,15 @@ function wordAmiss(label: string, text: string, words: readonly string[]): Amiss
   return /^(false|off|n)$/i.test(text) ? { ...amiss, next: "write no" } : amiss;
 }
 
+/** True when a map holds an unknown key that is near a missing one: that one finding says both. */
+export function isMisspelt(node: Tree, key: string, known: readonly string[]): boolean {
+  return entriesOf(node).some((entry) => !known.includes(entry.key) && nearNames(entry.key, [key]).length > 0);
+}
+
 /** A new thing in a change that lacks what it needs is most often an old one misspelt. */
 function sayMissing(desk: Desk, root: MapNode, path: Path, at: Place): void {
   const key = missingKey(root, path);
+  if (isMisspelt(nearest(root, path).node, key, allowedKeys(path.slice(0, path.indexOf(key))))) return;
   const name = String(path[1]);
   if (at.file === root.file || path.indexOf(key) !== 2) return say(desk, at, missing(path, key));
   if (desk.findings.some((f) => f.code === "new-half" && f.line === at.line && f.column === at.column)) return;
@@ -109,7 +121,7 @@ function sayKeys(desk: Desk, root: MapNode, path: Path, keys: readonly string[])
     if (key === "" || entry === undefined) continue;
     const near = nearNames(key, allowed);
     const things = thingsOf(path);
-    say(desk, entry.at, { code: "key-unknown", found: `${things} have no ${key}`, allowed: `keys of ${things}: ${allowed.join(", ")}`, next: near.length > 0 ? `${listOr(near)}?` : "take it out, or put it in a note" });
+    say(desk, entry.at, { code: "key-unknown", found: `${things} have no ${key}`, allowed: allowed.length <= 14 ? `keys of ${things}: ${allowed.join(", ")}` : `the manual lists the ${allowed.length} keys of ${things}`, next: near.length > 0 ? `${listOr(near)}?` : "take it out, or put it in a note" });
   }
 }
 
