@@ -1,0 +1,27 @@
+/** How much planning is done, counted in steps, so that the same effort gives the same plan on every machine. */
+export interface Effort {
+  readonly name: "quick" | "usual" | "long";
+  readonly seed: number;
+  /** Seconds after which planning ends with the best it has; null for no cap. */
+  readonly capSeconds: number | null;
+}
+
+export interface Steps {
+  /** Searches from different seeds, and the steps of each. */
+  readonly seeds: number;
+  readonly search: number;
+  /** Steps of the bound's ascent. */
+  readonly bound: number;
+  /** Rounds of windows over the whole season. */
+  readonly windowRounds: number;
+}
+
+const STEPS: Record<Effort["name"], Steps> = {
+  quick: { seeds: 1, search: 120_000, bound: 60, windowRounds: 0 },
+  usual: { seeds: 2, search: 500_000, bound: 250, windowRounds: 2 },
+  long: { seeds: 8, search: 1_500_000, bound: 1_200, windowRounds: 6 },
+};
+
+export function stepsOf(effort: Effort): Steps {
+  return STEPS[effort.name];
+}

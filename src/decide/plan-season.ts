@@ -1,0 +1,90 @@
+import { checkPlan } from "../check/check-plan.js";
+import type { Report } from "../check/report.js";
+import type { Scenario } from "../farm/scenario.js";
+import type { Plan } from "../plan/plan.js";
+import { cellSimulator } from "../programme/cell-simulator.js";
+import { Draft } from "../programme/draft.js";
+import { handRule } from "../programme/hand-rule.js";
+import { planOf } from "../programme/plan-of.js";
+import { snapshot, type Snapshot } from "../programme/snapshot.js";
+import type { PricingSolver } from "../programme/solver.js";
+import type { Running, Threads } from "../programme/threads.js";
+import { buildSeason } from "../season/build-season.js";
+import { stepsOf, type Effort } from "./effort.js";
+import { Race } from "./race.js";
+import { weatherYardDays, type YardDays } from "./weather.js";
+
+/** What planning needs from outside the core. */
+export interface Services {
+  readonly threads: Threads;
+  readonly solver: PricingSolver;
+}
+
+export interface Progress {
+  readonly seconds: number;
+  readonly cost: number;
+  readonly bound: number;
+}
+
+/** A finished planning. `kind` is "no-plan" when no way to keep every hard rule was found: `report` says what breaks. */
+export interface Planned {
+  readonly kind: "plan" | "no-plan";
+  readonly plan: Plan;
+  readonly report: Report;
+  readonly cost: number;
+  /** No plan can cost less. */
+  readonly bound: number;
+  readonly boundKind: string;
+  readonly handRuleCost: number;
+  readonly handRulePlan: Plan;
+  readonly weatherYardDays: { readonly dry: YardDays; readonly usual: YardDays; readonly wet: YardDays };
+  readonly seconds: number;
+  readonly steps: number;
+  /** True when seconds or the owner ended it before the effort was spent. */
+  readonly capped: boolean;
+  readonly notes: readonly string[];
+}
+
+/**
+ * The whole road from a farm to a plan: (1) lay the farm out by day, (2) plan by the hand rule, (3) search from
+ * several seeds while the bound climbs beside them, (4) mend window by window, (5) judge the best by the check.
+ * Never hands out a plan that the check refuses.
+ */
+export async function planSeason(scenario: Scenario, services: Services, effort: Effort, onProgress: (p: Progress) => void, stop: { readonly asked: boolean }): Promise<Planned> {
+  const race = new Race(services.threads, effort, stop, onProgress);
+  const steps = stepsOf(effort);
+  const season = buildSeason(scenario);
+  const draft = new Draft(season, cellSimulator(season));
+  handRule(draft);
+  const byHand = snapshot(draft);
+  race.offer(byHand);
+  const climbing = race.bound({ kind: "bound", scenario, steps: steps.bound });
+  await race.searches(Array.from({ length: steps.seeds }, (_, i) => ({ kind: "search" as const, scenario, from: byHand, keep: null, steps: steps.search, seed: effort.seed * 100 + i })));
+  await race.finish(climbing);
+  return judged(scenario, byHand, race);
+}
+
+function judged(scenario: Scenario, byHand: Snapshot, race: Race): Planned {
+  const season = buildSeason(scenario);
+  const best = race.best ?? byHand;
+  const plan = planOf(season, best);
+  const report = checkPlan(scenario, plan);
+  if (best.over === 0 && report.breaches.length > 0) throw new Error(`the check refuses the plan: ${JSON.stringify(report.breaches[0])}`);
+  return {
+    kind: best.over === 0 ? "plan" : "no-plan",
+    plan,
+    report,
+    cost: report.cost,
+    bound: Math.min(race.lowest, report.cost),
+    boundKind: "cells and groups priced apart",
+    handRuleCost: byHand.cost,
+    handRulePlan: planOf(season, byHand),
+    weatherYardDays: weatherYardDays(scenario, best),
+    seconds: race.seconds,
+    steps: race.steps,
+    capped: race.capped,
+    notes: race.notes,
+  };
+}
+
+export type { Running };

@@ -1,0 +1,91 @@
+import type { Scenario } from "../farm/scenario.js";
+import { buildSeason } from "../season/build-season.js";
+import { raiseBound } from "./bound/ascent.js";
+import { SeasonBound } from "./bound/bound.js";
+import { cellSimulator } from "./cell-simulator.js";
+import { Draft, type Keep } from "./draft.js";
+import { pathTables } from "./path-tables.js";
+import { HALVES } from "./rules/index.js";
+import { anneal, type Spell } from "./search.js";
+import type { Snapshot } from "./snapshot.js";
+
+/** One seed's search from a given plan. */
+export interface SearchJob {
+  readonly kind: "search";
+  readonly scenario: Scenario;
+  readonly from: Snapshot;
+  readonly keep: Keep | null;
+  readonly steps: number;
+  readonly seed: number;
+}
+
+/** The season's bound, coarse first, then fine. */
+export interface BoundJob {
+  readonly kind: "bound";
+  readonly scenario: Scenario;
+  readonly steps: number;
+}
+
+export type Job = SearchJob | BoundJob;
+
+export type JobNews = { readonly kind: "plan"; readonly plan: Snapshot } | { readonly kind: "bound"; readonly value: number };
+
+export interface JobWatch {
+  stop(): boolean;
+  news(news: JobNews): void;
+}
+
+/** Does a job to its end, or until it is stopped; the last news is the answer. Runs in any thread. */
+export function runJob(job: Job, watch: JobWatch): JobNews {
+  return job.kind === "search" ? runSearch(job, watch) : runBound(job, watch);
+}
+
+/** Share of a search's steps that go into the first, hot spell; the rest polishes what it found. */
+const HOT_SHARE = 0.6;
+const POLISHES = 4;
+
+function runSearch(job: SearchJob, watch: JobWatch): JobNews {
+  const season = buildSeason(job.scenario);
+  const draft = new Draft(season, cellSimulator(season), HALVES, job.keep);
+  draft.load(job.from.place, job.from.cuts);
+  const hot = hotness(draft);
+  const seen = { stop: watch.stop, better: (plan: Snapshot) => watch.news({ kind: "plan", plan }) };
+  const first: Spell = { steps: Math.round(job.steps * HOT_SHARE), hot, cold: hot / 20, lightPenalty: hot / 4, heavyPenalty: hot * 10 };
+  const polish: Spell = { steps: Math.round((job.steps * (1 - HOT_SHARE)) / POLISHES), hot: hot / 16, cold: hot / 250, lightPenalty: hot * 10, heavyPenalty: hot * 10 };
+  let best = anneal(draft, first, job.seed, seen);
+  for (let i = 0; i < POLISHES && !watch.stop(); i++) {
+    draft.load(best.place, best.cuts);
+    const polished = anneal(draft, polish, job.seed * 1000 + i + 1, { ...seen, better: (plan) => (plan.cost < best.cost ? seen.better(plan) : undefined) });
+    if (polished.over === 0 && (best.over > 0 || polished.cost < best.cost)) best = polished;
+  }
+  return { kind: "plan", plan: best };
+}
+
+/** Heat at which a search starts: what a few days in the yard cost, so that a spell there is no wall. */
+function hotness(draft: Draft): number {
+  const { season, tables } = draft;
+  let most = 1;
+  season.groups.forEach((group, g) => {
+    group.present.forEach((present, t) => (present ? (most = Math.max(most, tables.standMoney[g][t * tables.width])) : 0));
+  });
+  return Math.min(200, Math.max(10, 3 * most));
+}
+
+function runBound(job: BoundJob, watch: JobWatch): JobNews {
+  const season = buildSeason(job.scenario);
+  const simulator = cellSimulator(season);
+  const tables = pathTables(season, HALVES);
+  let value = -Infinity;
+  const better = (bound: number): void => {
+    if (bound <= value) return;
+    value = bound;
+    watch.news({ kind: "bound", value });
+  };
+  const coarse = raiseBound(new SeasonBound(season, simulator, tables, COARSE), Math.round(job.steps * 0.7), { stop: watch.stop, better });
+  if (!watch.stop()) raiseBound(new SeasonBound(season, simulator, tables, FINE), Math.round(job.steps * 0.3), { stop: watch.stop, better }, coarse.prices, { first: 0.01, last: 0.001 });
+  return { kind: "bound", value };
+}
+
+/** Steps of cover levels in logit: coarse to climb, fine to finish. */
+const COARSE = 0.06;
+const FINE = 0.02;

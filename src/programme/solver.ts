@@ -1,0 +1,73 @@
+/** A linear programme, its columns all or partly whole, as plain arrays. Infinity for no limit. */
+export interface Model {
+  readonly columns: number;
+  readonly cost: Float64Array;
+  readonly lower: Float64Array;
+  readonly upper: Float64Array;
+  /** 1 where a column is whole. */
+  readonly whole: Uint8Array;
+  /** Rows, each a name for people, its limits, and its entries by column. */
+  readonly rows: readonly ModelRow[];
+}
+
+export interface ModelRow {
+  readonly name: string;
+  readonly least: number;
+  readonly most: number;
+  readonly columns: readonly number[];
+  readonly values: readonly number[];
+}
+
+/** Where a solve is to end: all limits are counted, none timed, so that answers are the same everywhere. */
+export interface SolveLimits {
+  /** Nodes of the tree; 0 for the relaxed programme alone. */
+  readonly nodes: number;
+  /** Answers this near to the optimum are good enough, in money. */
+  readonly gap: number;
+  /** A known answer to start from, by column. */
+  readonly start: Float64Array | null;
+  /** Seconds after which a solve that is still running is of no use. Only a guard: it is never the usual end. */
+  readonly guardSeconds: number;
+}
+
+/** What a solver answers. `limit`: ended early, with the best answer found, if any. `failed`: it broke down. */
+export type Solved =
+  | { readonly kind: "optimal"; readonly value: number; readonly columns: Float64Array; readonly bound: number; readonly nodes: number }
+  | { readonly kind: "limit"; readonly value: number | null; readonly columns: Float64Array | null; readonly bound: number; readonly nodes: number }
+  | { readonly kind: "infeasible" }
+  | { readonly kind: "unbounded" }
+  | { readonly kind: "failed"; readonly why: string };
+
+/** Anything that solves models. */
+export interface Solver {
+  readonly name: string;
+  solve(model: Model, limits: SolveLimits): Promise<Solved>;
+}
+
+/** The relaxed programme's answer: duals by row where the solver tells them. */
+export interface Relaxed {
+  readonly value: number;
+  readonly columns: Float64Array;
+  readonly reducedCosts: Float64Array;
+}
+
+/** A solver that also tells reduced costs of the relaxed programme. */
+export interface PricingSolver extends Solver {
+  relax(model: Model, guardSeconds: number): Promise<Relaxed | null>;
+}
+
+/** Rows that an answer breaks, and columns out of their limits or not whole: what no adapter may hand on. */
+export function faultsOf(model: Model, columns: Float64Array, slack = 1e-6): readonly string[] {
+  const faults: string[] = [];
+  columns.forEach((value, i) => {
+    if (!Number.isFinite(value) || value < model.lower[i] - slack || value > model.upper[i] + slack) faults.push(`column ${i} is ${value}`);
+    else if (model.whole[i] && Math.abs(value - Math.round(value)) > 1e-5) faults.push(`column ${i} is not whole: ${value}`);
+  });
+  for (const row of model.rows) {
+    let sum = 0;
+    row.columns.forEach((column, k) => (sum += row.values[k] * columns[column]));
+    const room = slack * Math.max(1, Math.abs(sum));
+    if (sum < row.least - room || sum > row.most + room) faults.push(`${row.name} is ${sum}`);
+  }
+  return faults;
+}

@@ -1,0 +1,6 @@
+import { parentPort, workerData } from "node:worker_threads";
+import { runJob, type Job } from "../programme/jobs.js";
+
+const { job, flag } = workerData as { job: Job; flag: Int32Array };
+const answer = runJob(job, { stop: () => Atomics.load(flag, 0) === 1, news: (news) => parentPort?.postMessage({ news }) });
+parentPort?.postMessage({ answer });
