@@ -1,6 +1,6 @@
 import type { Scenario } from "../farm/scenario.js";
 import { isIsoDate } from "../quantity/calendar.js";
-import type { Plan, Stay } from "../plan/plan.js";
+import type { Cut, Plan, Stay } from "../plan/plan.js";
 import { daysIn, positionOf, type SeasonDays } from "./season-days.js";
 
 /** No place is known on that day. */
@@ -106,7 +106,7 @@ function typedPlaces(scenario: Scenario, plan: Plan, days: SeasonDays, yards: re
     if (place === NOWHERE) fault(group, range, `place "${stay.cell ?? stay.yard ?? ""}"`, "one cell or yard of the farm");
     if (group !== null && place !== NOWHERE && range.counts) layDown(typed[group]!, place, range.first, range.last);
   }
-  for (const cut of plan.cuts) {
+  for (const cut of [...plan.cuts].sort(byDayThenCell)) {
     const range = daysOfLine(days, cut.day, cut.day);
     if (range.fault) fault(null, range, range.fault, "days of the season, first to last");
     if (!cells.has(cut.cell)) fault(null, range, `a cut of "${cut.cell}"`, "a cell of the farm");
@@ -116,6 +116,11 @@ function typedPlaces(scenario: Scenario, plan: Plan, days: SeasonDays, yards: re
 
 function byDayThenPlace(a: Stay, b: Stay): number {
   const key = (stay: Stay) => [stay.firstDay, stay.lastDay, stay.group, stay.cell ?? "", stay.yard ?? ""].join("|");
+  return key(a) < key(b) ? -1 : key(a) > key(b) ? 1 : 0;
+}
+
+function byDayThenCell(a: Cut, b: Cut): number {
+  const key = (cut: Cut) => [cut.day, cut.cell, cut.cut].join("|");
   return key(a) < key(b) ? -1 : key(a) > key(b) ? 1 : 0;
 }
 
