@@ -73,22 +73,23 @@ function mendTabs(line: string, number: number, say: Say): string {
 function bareParts(line: string, number: number, state: State): readonly number[] {
   const depths: number[] = [];
   let quote = "";
-  let remark = false;
   for (let i = 0; i < line.length; i++) {
     const c = line[i]!;
     const before = line[i - 1] ?? " ";
-    if (!quote && c === "#" && /\s/.test(before)) remark = true;
-    depths.push(quote || remark ? -1 : state.depth);
-    if (remark) continue;
+    if (!quote && c === "#" && /\s/.test(before)) return [...depths, ...Array<number>(line.length - i).fill(-1)];
+    depths.push(quote ? -1 : state.depth);
     if (quote) quote = c === quote && before !== "\\" ? "" : quote;
-    else if ((c === '"' || c === "'") && /[\s{[,:]/.test(before)) quote = c;
-    else if ((c === "{" || c === "[") && (state.depth > 0 || /[\s:-]/.test(before))) {
-      if (state.depth === 0) state.opened = [number, i + 1];
-      state.depth++;
-    }
-    else if ((c === "}" || c === "]") && state.depth > 0) state.depth--;
+    else if ((c === "'" || c === '"') && /[\s{[,:]/.test(before)) quote = c;
+    else countBrace(c, before, [number, i + 1], state);
   }
   return depths;
+}
+
+function countBrace(c: string, before: string, at: readonly [number, number], state: State): void {
+  if ((c === "}" || c === "]") && state.depth > 0) state.depth--;
+  if ((c !== "{" && c !== "[") || (state.depth === 0 && !/[\s:-]/.test(before))) return;
+  if (state.depth === 0) state.opened = at;
+  state.depth++;
 }
 
 /** "H1:0.28 ha" where a key may stand: at a line's start, and after a brace or comma inside braces. */
@@ -113,7 +114,7 @@ function mendValue(line: string, indent: number, state: State, say: Say): string
   }
   if (/^["'{[#&*!]/.test(value)) return line;
   const cut = /\s#(?=[^\s#])/.exec(value);
-  if (cut) say(lead.length + cut.index + 2, "hash", `only "${value.slice(0, cut.index)}" is read`, `put the text in "quotes", or a space after the hash`);
+  if (cut) say(lead.length + cut.index + 2, "hash", `only "${value.slice(0, cut.index)}" is read`, 'put the text in "quotes", or a space after the hash');
   const said = value.replace(/\s+#.*$/, "");
   const inside = /:(\s|$)/.exec(said);
   if (!inside) return line;

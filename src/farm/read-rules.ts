@@ -34,7 +34,7 @@ function takeFigure(desk: Desk, rule: Rule, parameter: Parameter): void {
   const words = row ?? desk.tables.sources.find((r) => r.key === parameter.source);
   const value = parameter.usual === null ? "no limit" : `${parameter.usual} ${parameter.unit}`.trim();
   // A figure set beside a published one is our own reading of it.
-  const status = row ? (row.value === parameter.usual ? row.status : "derived") : (words?.status ?? "judgement");
+  const status = row ? (row.value === parameter.usual || row.source === "judgement" ? row.status : "derived") : (words?.status ?? "judgement");
   take(desk, `${rule.id} ${parameter.key}`, "", value, words?.source ?? parameter.source, status);
 }
 

@@ -28,10 +28,8 @@ export function readYards(desk: Desk, root: MapNode, season: Span, kinds: Readon
     if (!node) take(desk, "yard", group, yardOf[group], "judgement", "judgement");
   }
   const taken = [...new Set(Object.values(yardOf))].filter((name) => !names.includes(name));
-  return {
-    yards: [...written.map((entry) => readYard(desk, { map: entry.value, name: entry.key }, season, kinds, yardOf)), ...taken.map((name) => takenYard(desk, name, season))],
-    yardOf,
-  };
+  const read = written.map((entry) => readYard(desk, { map: entry.value, name: entry.key }, season, kinds, yardOf));
+  return { yards: [...read, ...taken.map((name) => takenYard(desk, name, season))], yardOf };
 }
 
 function usualYard(kind: Kind): string {

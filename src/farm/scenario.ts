@@ -4,19 +4,11 @@
  */
 import type { IsoDate, Span } from "../quantity/calendar.js";
 import type { RuleId, Use } from "../rules/rule.js";
+import type { Kind } from "./kinds.js";
+import type { Young } from "./young.js";
 
-export const GRAZERS = ["cattle", "sheep", "goats", "horses"] as const;
-export const BIRDS = ["layers", "broilers", "turkeys", "ducks", "geese"] as const;
-export const KINDS = [...GRAZERS, "pigs", ...BIRDS] as const;
-export type Kind = (typeof KINDS)[number];
-
-/** Grazers eat the open ground of a cell; birds and pigs work it strip by strip. */
-export function isGrazer(kind: Kind): boolean {
-  return (GRAZERS as readonly string[]).includes(kind);
-}
-export function isBird(kind: Kind): boolean {
-  return (BIRDS as readonly string[]).includes(kind);
-}
+export { BIRDS, GRAZERS, isBird, isGrazer, KINDS, type Kind } from "./kinds.js";
+export type { Young } from "./young.js";
 
 /** A figure nobody typed: what was taken, and why. */
 export interface Assumed {
@@ -90,15 +82,6 @@ export interface Strip {
   readonly nets: number;
   /** Name in `pens`; null for pigs' strips. */
   readonly pen: string | null;
-}
-
-/** Young with their mothers. */
-export interface Young {
-  readonly head: number;
-  readonly weightKg: number;
-  readonly gainKgPerDay: number;
-  /** Last day with their mothers, where they are weaned within the season. */
-  readonly lastDay?: IsoDate;
 }
 
 export interface Group {
@@ -242,12 +225,6 @@ export interface Scenario {
   readonly assumed: readonly Assumed[];
   /** SHA-256 of the farm file's long form. */
   readonly print: string;
-}
-
-/** A group's young on a day; none once they are weaned. */
-export function youngOn(group: Group, day: IsoDate): Young | null {
-  const young = group.young;
-  return young?.lastDay !== undefined && day > young.lastDay ? null : young;
 }
 
 /** A rule's figure as it applies to a cell's field and a group: the group's own word, then the field's, then the farm's. */

@@ -17,7 +17,10 @@ export function sha256(text: string): string {
 
 /** Reads a text file in UTF-8, with or without a mark at its head. */
 export function readTextFile(path: string): Result<string> {
-  const refuse = (code: string, found: string, allowed: string, next: string): Result<string> => ({ ok: false, findings: [{ file: basename(path), line: 1, column: 1, code, found, allowed, next }] });
+  const file = basename(path);
+  const refuse = (code: string, found: string, allowed: string, next: string): Result<string> => {
+    return { ok: false, findings: [{ file, line: 1, column: 1, code, found, allowed, next }] };
+  };
   const stats = statSync(path, { throwIfNoEntry: false });
   if (!stats) return refuse("no-file", "there is no such file", "a file that is there is read", "look at its name and folder");
   if (!stats.isFile()) return refuse("no-file", "this is a folder", "one file is read at a time", "name the file in it");

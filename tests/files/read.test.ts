@@ -1,0 +1,53 @@
+import { mkdtempSync, rmSync, writeFileSync } from "node:fs";
+import { tmpdir } from "node:os";
+import { join } from "node:path";
+import { afterAll, describe, expect, it } from "vitest";
+import { MOST_BYTES, readFarm, readTextFile, sha256 } from "../../src/files/read.js";
+import { loadTables } from "../../src/files/tables.js";
+
+const folder = mkdtempSync(join(tmpdir(), "inbye-read-"));
+afterAll(() => rmSync(folder, { recursive: true }));
+
+function file(name: string, content: string | Uint8Array): string {
+  const path = join(folder, name);
+  writeFileSync(path, content);
+  return path;
+}
+
+const codesOf = (path: string) => {
+  const read = readTextFile(path);
+  return read.ok ? [] : read.findings.map((f) => f.code);
+};
+
+describe("readTextFile", () => {
+  it("reads UTF-8, with and without a mark at its head", () => {
+    const read = [file("a.yaml", "farm: Bryn Glâs\n"), file("b.yaml", "\uFEFFfarm: Bryn Glâs\n")].map(readTextFile);
+    expect(read.map((r) => r.ok && r.value)).toEqual(["farm: Bryn Glâs\n", "farm: Bryn Glâs\n"]);
+  });
+
+  it("refuses ten megabytes, bytes that are no UTF-8, folders, and what is not there", () => {
+    expect(codesOf(file("big.yaml", "x".repeat(10 * 1024 * 1024)))).toEqual(["too-big"]);
+    expect(codesOf(file("latin.yaml", Uint8Array.of(0x66, 0xe2, 0x6d)))).toEqual(["not-text"]);
+    expect(codesOf(file("utf16.yaml", Uint8Array.of(0xff, 0xfe, 0x66, 0x00)))).toEqual(["not-text"]);
+    expect(codesOf(folder)).toEqual(["no-file"]);
+    expect(codesOf(join(folder, "none.yaml"))).toEqual(["no-file"]);
+  });
+
+  it("reads as much as it says it does", () => {
+    expect(codesOf(file("just.yaml", "x".repeat(MOST_BYTES)))).toEqual([]);
+    expect(codesOf(file("over.yaml", "x".repeat(MOST_BYTES + 1)))).toEqual(["too-big"]);
+  });
+});
+
+describe("readFarm", () => {
+  it("says what is amiss with every file", () => {
+    const read = readFarm(join(folder, "none.yaml"), [join(folder, "no-change.yaml")], loadTables());
+    expect(read.ok ? [] : read.findings.map((f) => f.file)).toEqual(["none.yaml", "no-change.yaml"]);
+  });
+});
+
+describe("sha256", () => {
+  it("is that of FIPS 180-4's example", () => {
+    expect(sha256("abc")).toBe("ba7816bf8f01cfea414140de5dae2223b00361a396177a9cb410ff61f20015ad");
+  });
+});
