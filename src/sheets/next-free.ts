@@ -21,8 +21,8 @@ export function nextFree(sheet: Sheet, cell: Cell): string {
   if (stays.some((stay) => spanHolds(stay, today))) return "in use";
   const readyOn = firstReady(sheet, cell, stays, today);
   const next = stays.filter((stay) => stay.firstDay > today).sort((a, b) => a.firstDay.localeCompare(b.firstDay))[0];
+  if (next && (readyOn === null || next.firstDay < readyOn || worksGround(sheet, next))) return userWords(sheet, next);
   if (readyOn === today) return "ready";
-  if (next && (readyOn === null || next.firstDay < readyOn)) return userWords(sheet, next);
   return readyOn === null ? `after ${dayMonth(scenario.season.lastDay)}` : dayMonth(readyOn);
 }
 
@@ -46,6 +46,12 @@ function entryCover({ scenario, plan }: Sheet, cell: Cell, day: IsoDate): number
   const grazed = plan.stays.some((stay) => stay.cell === cell.name && grazers.includes(stay.group) && stay.firstDay < day);
   const first = !grazed && daysBetween(scenario.season.firstDay, day) < figure("first-pass-days");
   return first ? Math.min(figure("first-pass"), figure("grazers")) : figure("grazers");
+}
+
+/** Pigs and birds that follow nobody take the cell from the grazers, ready or not. */
+function worksGround({ scenario }: Sheet, stay: Stay): boolean {
+  const group = scenario.groups.find((one) => one.name === stay.group);
+  return group !== undefined && !isGrazer(group.kind) && group.follows === null;
 }
 
 function userWords({ scenario }: Sheet, stay: Stay): string {

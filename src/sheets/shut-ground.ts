@@ -47,7 +47,8 @@ function workedGround(sheet: Sheet, cell: Cell, closed: (day: IsoDate) => boolea
     const openShare = share * 100 < least ? 0 : share;
     const reason = `after ${lastWorker(sheet, cell, day)}`;
     const last = spans.at(-1);
-    if (last && addDays(last.lastDay, 1) === day && last.reason === reason && last.openShare === openShare) spans[spans.length - 1] = { ...last, lastDay: day };
+    const goesOn = last && addDays(last.lastDay, 1) === day && last.reason === reason && (last.openShare === 0) === (openShare === 0);
+    if (goesOn) spans[spans.length - 1] = { ...last, lastDay: day, openShare: Math.min(last.openShare, openShare) };
     else spans.push({ firstDay: day, lastDay: day, reason, openShare });
   }
   return spans;

@@ -1,0 +1,129 @@
+import { addDays, daysBetween, type IsoDate } from "../../quantity/calendar.js";
+import type { Group } from "../../farm/scenario.js";
+import type { Stay } from "../../plan/plan.js";
+import { isWeekend } from "../day-words.js";
+import { headWords, markOf } from "../marks.js";
+import { sureOf } from "../made.js";
+import type { Note } from "../notes.js";
+import { movesOf, peopleAtHome, placeName } from "../season-days.js";
+import { EDGE, stretchOf, xOf, type Layout, type Row } from "./layout.js";
+import { patternFigures } from "./patterns.js";
+import { line, mm, rect, text, textWidth, MM_PER_PT } from "./svg.js";
+
+const READ_DOWN: readonly (readonly string[])[] = [
+  [], ["Where it stands"], ["Where each stands,", "read down the day"], ["Where each group", "stands, read down", "the day"], ["Where each", "group stands,", "read down", "the day"],
+];
+
+/** One row a group: its mark, and the codes of the places where it stands. */
+export function groupRows(layout: Layout): string {
+  const words = READ_DOWN[Math.min(layout.groups.length, 4)]!;
+  return layout.groups.map((row, i) => [
+    rect({ x: EDGE, y: row.y, w: layout.edge - EDGE, h: row.h }, 'class="none" stroke-width="0.35"'),
+    line(layout.right, row.y, layout.right, row.y + row.h, 'class="stroke" stroke-width="0.35"'),
+    groupMark(row), absences(layout, row),
+    ...staysOf(layout, row.of).map((stay) => placeBox(layout, row, stay)),
+    words[i] ? text(layout.right + 1.6, row.y + 3.7, words[i], { pt: 6, room: 22 }) : "",
+  ].join("")).join("\n");
+}
+
+function staysOf(layout: Layout, group: Group): readonly Stay[] {
+  return layout.sheet.plan.stays.filter((stay) => stay.group === group.name);
+}
+
+function groupMark({ of, y, h }: Row<Group>): string {
+  const mark = markOf(of);
+  const side = h - 1.7;
+  const swatch = { x: EDGE + 0.7, y: y + 0.85, w: side, h: side };
+  const plate = { ...swatch, x: swatch.x + side + 0.2, w: of.letter.length > 1 ? side + 1.2 : side };
+  const at = plate.x + plate.w + 0.8;
+  return [
+    `<g class="bar k-${of.kind}">${rect(swatch, 'class="fill"')}${patternFigures(mark.pattern, swatch)}${rect(swatch, 'class="frame" stroke-width="0.25"')}</g>`,
+    rect(plate, 'class="box" stroke-width="0.25"'), text(plate.x + plate.w / 2, y + h / 2 + 1.25, of.letter, { pt: 9.6, bold: true, anchor: "middle", room: plate.w - 0.5 }),
+    text(at, y + 2.7, of.name, { pt: 6.6, bold: true, room: 27 - at }), text(at, y + 5, headWords(of), { pt: 5.7, room: 27 - at }),
+  ].join("");
+}
+
+/** Days on which the group is not on the farm, in words. */
+function absences(layout: Layout, { of, y, h }: Row<Group>): string {
+  const { firstDay, lastDay } = layout.sheet.scenario.season;
+  const bounds = [addDays(firstDay, -1), ...of.here.flatMap((span) => [span.firstDay, span.lastDay]), addDays(lastDay, 1)];
+  return Array.from({ length: bounds.length / 2 }, (_, i) => {
+    const [from, to] = [addDays(bounds[2 * i]!, 1), addDays(bounds[2 * i + 1]!, -1)];
+    const words = i === 0 ? "not yet here" : i === bounds.length / 2 - 1 ? "gone" : "between batches";
+    const stretch = from <= to ? stretchOf(layout, from, to) : null;
+    if (!stretch || stretch.w < textWidth(words, 6.4) + 1) return "";
+    return text(stretch.x + stretch.w / 2, y + h / 2 + 0.8, words, { pt: 6.4, anchor: "middle", as: "rim" });
+  }).join("");
+}
+
+/** A framed box with the place's code: framed as sure as the stay is. */
+function placeBox(layout: Layout, row: Row<Group>, stay: Stay): string {
+  const stretch = stretchOf(layout, stay.firstDay, stay.lastDay);
+  if (!stretch) return "";
+  const sure = sureOf(stay.firstDay, layout.sheet.made);
+  const box = { x: stretch.x + 0.15, y: row.y + 0.55, w: stretch.w - 0.3, h: row.h - 1.1 };
+  const frame = sure === "outline" ? 'class="paper outline"' : `class="box" stroke-width="${sure === "likely" ? 0.16 : 0.4}"`;
+  const middles = stretch.w > 60 ? [1, 3, 5].map((part) => box.x + (box.w * part) / 6) : [box.x + box.w / 2];
+  return rect(box, frame) + stripTicks(layout, row, stay) + middles.map((x) => placeCode(x, row, placeName(stay), box.w)).join("");
+}
+
+function placeCode(x: number, row: Row<Group>, name: string, wide: number): string {
+  const room = wide - 0.5;
+  const level = (pt: number): string => text(x, row.y + row.h / 2 + pt * MM_PER_PT * 0.36, name, { pt, bold: true, anchor: "middle", as: "rim", room });
+  if (textWidth(name, 8, true) <= room) return level(8);
+  if (textWidth(name, 6.2, true) <= room) return level(6.2);
+  const upright = text(x + 0.75, row.y + row.h / 2, name, { pt: 5.8, bold: true, anchor: "middle", turn: -90, room: row.h - 1.4 });
+  return name.length > 3 && textWidth(name, 5, true) > room ? upright : level(6);
+}
+
+/** Where the pigs' ground changes inside the stay. */
+function stripTicks(layout: Layout, row: Row<Group>, stay: Stay): string {
+  const strip = row.of.kind === "pigs" ? row.of.strip : null;
+  if (!strip || stay.cell === null) return "";
+  const days = daysBetween(stay.firstDay, stay.lastDay);
+  return Array.from({ length: Math.floor(days / strip.days) }, (_, i) => addDays(stay.firstDay, (i + 1) * strip.days))
+    .filter((day) => layout.part.days.includes(day))
+    .map((day) => line(xOf(layout, day), row.y + row.h - 2, xOf(layout, day), row.y + row.h - 0.6, 'class="stroke" stroke-width="0.3"')).join("");
+}
+
+/** People at home, moves and notes: one figure or triangle a day. */
+export function dayRows(layout: Layout, notes: readonly Note[]): string {
+  const { scenario, plan } = layout.sheet;
+  const moves = movesOf(scenario, plan);
+  const countRow = (y: number, label: string, count: (day: IsoDate) => number): string => [
+    rect({ x: EDGE, y, w: layout.edge - EDGE, h: layout.countRow }, 'class="none" stroke-width="0.2"'),
+    text(layout.left - 0.8, y + 2.3, label, { pt: 6, anchor: "end" }),
+    ...layout.part.days.map((day) => (isWeekend(day) ? rect({ x: xOf(layout, day), y: y + 0.1, w: layout.dayWidth, h: layout.countRow - 0.2 }, 'class="weekend"') : "")),
+    ...layout.part.days.map((day) => dayCount(layout, day, y, count(day))),
+  ].join("");
+  return [
+    countRow(layout.peopleY, "People at home", (day) => peopleAtHome(scenario, day)),
+    countRow(layout.movesY, "Moves that day", (day) => moves.filter((move) => move.day === day).length),
+    text(layout.left - 0.8, layout.notesY + 3, "Notes", { pt: 6, anchor: "end" }), triangles(layout, notes),
+  ].join("\n");
+}
+
+function dayCount(layout: Layout, day: IsoDate, y: number, count: number): string {
+  if (count === 0) return "";
+  return text(xOf(layout, day) + layout.dayWidth / 2, y + 2.3, String(count), { pt: 5.8, anchor: "middle", bold: count > 1, room: layout.dayWidth - 0.1 });
+}
+
+const TRIANGLE = 3.7;
+
+/** Numbered triangles over their days, pushed apart where they would overlap. */
+function triangles(layout: Layout, notes: readonly Note[]): string {
+  let free = layout.left;
+  return notes.map((note) => {
+    const wished = xOf(layout, note.day) + layout.dayWidth / 2;
+    const x = Math.min(Math.max(wished, free + TRIANGLE / 2), layout.right - TRIANGLE / 2);
+    free = x + TRIANGLE / 2 + 0.1;
+    return triangle(x, layout.notesY + 0.35, note);
+  }).join("");
+}
+
+/** White: allowed at a price. Black: to be put right. */
+export function triangle(x: number, y: number, note: Pick<Note, "number" | "black">): string {
+  const half = TRIANGLE / 2;
+  return `<g><path class="${note.black ? "ink" : "box"}" stroke-width="0.25" d="M${mm(x)} ${mm(y)}L${mm(x + half)} ${mm(y + 3.5)}H${mm(x - half)}z"/>` +
+    `${text(x, y + 3.1, String(note.number), { pt: 5.6, bold: true, anchor: "middle", as: note.black ? "reverse" : "" })}</g>`;
+}

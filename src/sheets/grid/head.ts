@@ -1,0 +1,96 @@
+import { dayFigure, fullDay, isWeekend, monthYear, spanWords, weekdayFigure, weekdayMonth, dayMonth } from "../day-words.js";
+import { sureOf, type Sure } from "../made.js";
+import { asOf } from "../next-free.js";
+import { nitrogenUnit } from "../figure-words.js";
+import { mondaysIn } from "../season-days.js";
+import { EDGE, HEAD, stretchOf, xOf, type Layout } from "./layout.js";
+import { line, rect, text } from "./svg.js";
+
+/** Title, months, how sure the days are, Mondays, day figures; and the heads of the right edge. */
+export function head(layout: Layout): string {
+  return [title(layout), months(layout), sureBand(layout), dayFigures(layout), edgeHeads(layout)].join("\n");
+}
+
+function title({ sheet: { scenario, made }, part, edge }: Layout): string {
+  const [first, last] = [part.days[0]!, part.days.at(-1)!];
+  const again = part.repeatedTo ? ` ${spanWords(first, part.repeatedTo)} is on both sheets.` : "";
+  const season = `${scenario.farm}: season ${scenario.season.firstDay.slice(0, 4)}`;
+  return [
+    text(EDGE, HEAD.title, season, { pt: 13, bold: true, room: 68 }),
+    text(72, HEAD.title, `${weekdayMonth(first)} to ${weekdayMonth(last)}.${again}`, { pt: 9, room: 84 }),
+    text(Math.max(edge - 26, 254), HEAD.title, `Plan made ${fullDay(made.madeOn)}, version ${made.version}. Throw older sheets away.`, { pt: 8, anchor: "end", room: 90 }),
+    text(Math.max(edge, 280), HEAD.title, `Sheet ${part.number} of ${part.of}`, { pt: 10, bold: true, anchor: "end" }),
+  ].join("");
+}
+
+/** First places of the days for which `same` tells neighbours apart, and where each run ends. */
+function runs(layout: Layout, keyOf: (day: string) => string): readonly { readonly day: string; readonly x: number; readonly end: number }[] {
+  const { days } = layout.part;
+  const starts = days.flatMap((day, i) => (i === 0 || keyOf(days[i - 1]!) !== keyOf(day) ? [i] : []));
+  return starts.map((start, i) => ({ day: days[start]!, x: xOf(layout, days[start]!), end: i + 1 < starts.length ? xOf(layout, days[starts[i + 1]!]!) : layout.right }));
+}
+
+function months(layout: Layout): string {
+  return runs(layout, (day) => day.slice(0, 7)).map(({ day, x, end }) => {
+    const words = end - x > 22 ? monthYear(day) : monthYear(day).slice(0, 3);
+    return rect({ x, y: HEAD.months, w: end - x, h: HEAD.sure - HEAD.months - 0.3 }, 'class="box" stroke-width="0.3"') +
+      (end - x > 7 ? text(x + 1, HEAD.months + 2.8, words, { pt: 8.5, bold: true, room: end - x - 1.5 }) : "");
+  }).join("");
+}
+
+/** The band over the days, framed as the bars are: done, firm, likely, outline. */
+function sureBand(layout: Layout): string {
+  const { made } = layout.sheet;
+  const words: Readonly<Record<Sure, readonly string[]>> = {
+    done: ["done, as written down", "done"], firm: [`firm to ${dayMonth(made.firmTo)}`, "firm"],
+    likely: [`likely to ${dayMonth(made.likelyTo)}`, "likely"], outline: ["outline: days and cells will still change", "outline"],
+  };
+  const frames: Readonly<Record<Sure, string>> = {
+    done: 'class="ink"', firm: 'class="box" stroke-width="0.5"', likely: 'class="box" stroke-width="0.16"', outline: 'class="paper outline"',
+  };
+  return runs(layout, (day) => sureOf(day, made)).map(({ day, x, end }) => {
+    const sure = sureOf(day, made);
+    const fitting = words[sure].find((one) => one.length * 1.35 < end - x);
+    return rect({ x: x + 0.15, y: HEAD.sure, w: end - x - 0.3, h: 2.6 }, frames[sure]) +
+      (fitting ? text((x + end) / 2, HEAD.sure + 2.05, fitting, { pt: 6.4, bold: true, anchor: "middle", as: sure === "done" ? "reverse" : "" }) : "");
+  }).join("");
+}
+
+function dayFigures(layout: Layout): string {
+  const { days } = layout.part;
+  const weekends = days.filter(isWeekend).map((day) => rect({ x: xOf(layout, day), y: HEAD.days - 0.1, w: layout.dayWidth, h: HEAD.end - HEAD.days }, 'class="weekend"'));
+  const mondays = mondaysIn(days).filter((at) => days.length - at > 3).map((at) => text(xOf(layout, days[at]!) + 0.5, HEAD.mondays + 2.7, weekdayFigure(days[at]!), { pt: 6.8, bold: true }));
+  const figures = days.map((day) => text(xOf(layout, day) + layout.dayWidth / 2, HEAD.days + 2.2, String(dayFigure(day)), { pt: 5.5, anchor: "middle", room: layout.dayWidth - 0.1 }));
+  return [...weekends, ...mondays, ...figures].join("");
+}
+
+function edgeHeads(layout: Layout): string {
+  const { right, edge, sheet } = layout;
+  return [
+    text(right + 1.6, HEAD.mondays + 2.7, `as of ${dayMonth(asOf(sheet))}`, { pt: 6, room: 13 }), text(edge - 0.5, HEAD.mondays + 2.7, "about", { pt: 6, anchor: "end" }),
+    text(right + 1.6, HEAD.days + 2.2, "next free", { pt: 6, bold: true }), text(edge - 0.5, HEAD.days + 2.2, nitrogenUnit(sheet.scenario.units), { pt: 6, bold: true, anchor: "end", room: 9.5 }),
+  ].join("");
+}
+
+/** Week, month and day lines under the rows, and the line of the day of planning. */
+export function uprights(layout: Layout): string {
+  const { days } = layout.part;
+  const { made } = layout.sheet;
+  const [top, end] = [HEAD.end, layout.groundEnd];
+  const mondays = new Set(mondaysIn(days));
+  return days.map((day, i) => {
+    const x = xOf(layout, day);
+    if (i === 0) return "";
+    if (day === made.madeOn) return line(x, HEAD.sure, x, end, 'class="stroke" stroke-width="0.7"');
+    if (dayFigure(day) === 1) return line(x, HEAD.days, x, end, 'class="stroke" stroke-width="0.45"');
+    if (mondays.has(i)) return line(x, HEAD.mondays, x, end, 'class="stroke" stroke-width="0.2"');
+    return line(x, top, x, end, 'class="stroke dots" stroke-width="0.14"');
+  }).join("");
+}
+
+/** The first day's share of an element that the sheet does not show, marked by an arrow that points on. */
+export function runOnArrows(layout: Layout, firstDay: string, lastDay: string, y: number): string {
+  const stretch = stretchOf(layout, firstDay, lastDay);
+  const arrow = (x: number, to: number): string => `<path class="ink" d="M${x.toFixed(2)} ${(y - 1).toFixed(2)}l${to} 1l${-to} 1z"/>`;
+  return (stretch?.fromBefore ? arrow(layout.left - 0.2, -1.3) : "") + (stretch?.goesOn ? arrow(layout.right + 0.2, 1.3) : "");
+}

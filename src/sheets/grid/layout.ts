@@ -1,0 +1,115 @@
+import { addDays, daysBetween, type IsoDate } from "../../quantity/calendar.js";
+import type { Cell, Group, Yard } from "../../farm/scenario.js";
+import type { Sheet } from "../made.js";
+import type { Part } from "./parts.js";
+import type { Box } from "./svg.js";
+
+/** The drawing's size, mm: A4 landscape without its margins of 8 mm. */
+export const WIDTH = 281;
+export const HEIGHT = 193.4;
+/** Frames keep this from the edge, else a printer cuts them. */
+export const EDGE = 0.6;
+
+const LEFT = 27;
+const RIGHT = 25;
+const MOST_DAY_WIDTH = 4.6;
+const ROW_MOST = 5.95;
+export const ROW_LEAST = 4.6;
+const GROUP_ROW = 5.9;
+const BETWEEN_FIELDS = 1.3;
+
+/** Heights of the head, from the top: title, months, how sure, Mondays, days. */
+export const HEAD = { title: 5.4, months: 7, sure: 11, mondays: 13.8, days: 17.6, end: 20.6 } as const;
+const COUNT_ROW = 3.1;
+const NOTES_ROW = 4.4;
+
+export interface Row<T> {
+  readonly of: T;
+  readonly y: number;
+  readonly h: number;
+}
+
+/** Where everything stands on one sheet, mm. */
+export interface Layout {
+  readonly sheet: Sheet;
+  readonly part: Part;
+  readonly left: number;
+  readonly right: number;
+  readonly edge: number;
+  readonly dayWidth: number;
+  readonly groups: readonly Row<Group>[];
+  readonly peopleY: number;
+  readonly movesY: number;
+  readonly notesY: number;
+  readonly cells: readonly Row<Cell>[];
+  readonly fields: readonly (Box & { readonly name: string })[];
+  readonly yards: readonly Row<Yard>[];
+  /** Top of the first and foot of the last row of ground. */
+  readonly groundTop: number;
+  readonly groundEnd: number;
+  readonly countRow: number;
+}
+
+/** Rows of cells and yards that fit beside so many groups and lines at the foot. */
+export function rowsThatFit(groups: number, fields: number, footHeight: number): number {
+  return Math.max(1, Math.floor((HEIGHT - groundTopOf(groups) - footHeight - (fields + 1) * BETWEEN_FIELDS) / ROW_LEAST));
+}
+
+function groundTopOf(groups: number): number {
+  return HEAD.end + groups * GROUP_ROW + 2 * COUNT_ROW + NOTES_ROW;
+}
+
+export function layoutOf(sheet: Sheet, part: Part, footHeight: number): Layout {
+  const left = EDGE + LEFT;
+  const dayWidth = Math.min(MOST_DAY_WIDTH, (WIDTH - 2 * EDGE - LEFT - RIGHT) / part.days.length);
+  const right = left + dayWidth * part.days.length;
+  const { groups } = sheet.scenario;
+  const under = HEAD.end + groups.length * GROUP_ROW;
+  return {
+    sheet, part, left, right, edge: right + RIGHT, dayWidth, countRow: COUNT_ROW,
+    groups: groups.map((of, i) => ({ of, y: HEAD.end + i * GROUP_ROW, h: GROUP_ROW })),
+    peopleY: under, movesY: under + COUNT_ROW, notesY: under + 2 * COUNT_ROW,
+    ...groundRows(part, groundTopOf(groups.length), footHeight),
+  };
+}
+
+function groundRows(part: Part, groundTop: number, footHeight: number): Pick<Layout, "cells" | "fields" | "yards" | "groundTop" | "groundEnd"> {
+  const count = part.fields.reduce((sum, field) => sum + field.cells.length, 0) + part.yards.length;
+  const gaps = (part.fields.length - (part.yards.length > 0 ? 0 : 1)) * BETWEEN_FIELDS;
+  const h = Math.min(ROW_MOST, (HEIGHT - EDGE - groundTop - footHeight - gaps) / count);
+  let y = groundTop;
+  const cells: Row<Cell>[] = [];
+  const fields: Layout["fields"][number][] = [];
+  for (const field of part.fields) {
+    fields.push({ name: field.name, x: EDGE, y, w: 0, h: field.cells.length * h });
+    for (const of of field.cells) {
+      cells.push({ of, y, h });
+      y += h;
+    }
+    y += BETWEEN_FIELDS;
+  }
+  const yards = part.yards.map((of, i) => ({ of, y: y + i * h, h }));
+  return { cells, fields, yards, groundTop, groundEnd: yards.length > 0 ? y + yards.length * h : y - BETWEEN_FIELDS };
+}
+
+/** Left edge of a day on the sheet; days before or after it lie outside. */
+export function xOf(layout: Layout, day: IsoDate): number {
+  return layout.left + daysBetween(layout.part.days[0]!, day) * layout.dayWidth;
+}
+
+/** The stretch of a span that the sheet shows, and whether it runs on to either side. */
+export interface Stretch {
+  readonly x: number;
+  readonly w: number;
+  readonly fromBefore: boolean;
+  readonly goesOn: boolean;
+}
+
+export function stretchOf(layout: Layout, firstDay: IsoDate, lastDay: IsoDate): Stretch | null {
+  const [first, last] = [layout.part.days[0]!, layout.part.days.at(-1)!];
+  if (lastDay < first || firstDay > last) return null;
+  const from = firstDay < first ? first : firstDay;
+  const to = lastDay > last ? last : lastDay;
+  const x = xOf(layout, from);
+  return { x, w: xOf(layout, addDays(to, 1)) - x, fromBefore: firstDay < first, goesOn: lastDay > last };
+}

@@ -1,0 +1,69 @@
+import type { Report } from "../check/report.js";
+import type { Scenario } from "../farm/scenario.js";
+import type { Plan } from "../plan/plan.js";
+import { fullDay, spanWords } from "./day-words.js";
+import { groundRows } from "./grid/cell-rows.js";
+import { gridCss, type Paper } from "./grid/css.js";
+import { footDrawing, footOf } from "./grid/foot.js";
+import { dayRows, groupRows } from "./grid/group-rows.js";
+import { head, uprights } from "./grid/head.js";
+import { HEIGHT, WIDTH, layoutOf, rowsThatFit, type Layout } from "./grid/layout.js";
+import { daySpans, partsOf, type Part } from "./grid/parts.js";
+import { rightEdge } from "./grid/right-edge.js";
+import { escaped } from "./grid/svg.js";
+import { twin } from "./grid/twin.js";
+import type { Made, Sheet } from "./made.js";
+import { notesOf, type Notes } from "./notes.js";
+import { seasonDays } from "./season-days.js";
+
+export interface SeasonGridOptions {
+  /** A4 landscape unless said; A3 is the same drawing 141 % for the wall, letter 94 %. */
+  readonly paper?: Paper;
+}
+
+/** The season grid as one self-contained page: sheets to print, colours on the screen, a table twin below. */
+export function seasonGridHtml(scenario: Scenario, plan: Plan, report: Report, made: Made, { paper = "A4" }: SeasonGridOptions = {}): string {
+  const sheet: Sheet = { scenario, plan, report, made };
+  const notes = notesOf(sheet);
+  const title = `${scenario.farm}: season grid`;
+  return `<!DOCTYPE html>
+<html lang="en">
+<head>
+<meta charset="utf-8">
+<meta name="viewport" content="width=device-width, initial-scale=1">
+<title>${escaped(title)}</title>
+<style>
+${gridCss(paper, WIDTH, HEIGHT)}
+</style>
+</head>
+<body>
+<div class="screen"><h1>${escaped(title)}</h1>
+<p>Plan made ${escaped(fullDay(made.madeOn))}, version ${made.version}. Throw older sheets away. All that is drawn stands in tables below.</p></div>
+<main>
+${seasonParts(sheet, notes).map((part) => drawing(sheet, part, notes)).join("\n")}
+</main>
+${twin(sheet, notes)}
+</body>
+</html>
+`;
+}
+
+/** The sheets of a season: the longest foot decides how many rows of ground fit. */
+function seasonParts(sheet: Sheet, notes: Notes): readonly Part[] {
+  const { groups, fields } = sheet.scenario;
+  const feet = daySpans(seasonDays(sheet.scenario)).map(({ days }) => footOf(sheet, notes, days).height);
+  return partsOf(sheet, rowsThatFit(groups.length, fields.length, Math.max(...feet)));
+}
+
+function drawing(sheet: Sheet, part: Part, notes: Notes): string {
+  const foot = footOf(sheet, notes, part.days);
+  const layout: Layout = layoutOf(sheet, part, foot.height);
+  const here = notes.numbered.filter((note) => part.days.includes(note.day));
+  const id = `sheet-${part.number}`;
+  const span = spanWords(part.days[0]!, part.days.at(-1)!);
+  return `<section class="sheet" tabindex="0" aria-labelledby="${id}-title"><svg viewBox="0 0 ${WIDTH} ${HEIGHT}" role="img" aria-labelledby="${id}-title ${id}-words">
+<title id="${id}-title">Season grid, sheet ${part.number} of ${part.of}, ${escaped(span)}</title>
+<desc id="${id}-words">Groups and cells by days. The same stands in the tables after the sheets.</desc>
+${[head(layout), uprights(layout), groupRows(layout), dayRows(layout, here), groundRows(layout), rightEdge(layout), footDrawing(layout, foot)].join("\n")}
+</svg></section>`;
+}
