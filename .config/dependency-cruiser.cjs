@@ -9,13 +9,14 @@ const may = {
   season: ["quantity", "science", "rules", "farm"],
   programme: ["quantity", "science", "rules", "farm", "plan", "season"],
   solvers: ["programme"],
+  threads: ["programme"],
   decide: ["quantity", "science", "rules", "farm", "plan", "check", "season", "programme"],
   sheets: ["quantity", "rules", "farm", "season", "plan", "check", "decide"],
   files: ["quantity", "science", "farm", "plan"],
 };
 
 /** Rooms that may touch the machine: all others take what they need as arguments. */
-const touchesNode = "files|solvers|cli|make|bench";
+const touchesNode = "files|solvers|threads|cli|make|bench";
 
 /** A room may see itself, its rooms and packages; never another room of the house. */
 const directions = Object.entries(may).map(([room, rooms]) => ({

@@ -9,7 +9,7 @@ const byRule = z.partialRecord(ruleId, money);
 const daysByGroup = z.record(z.string(), z.number().int().min(0));
 
 const finding = z.strictObject({
-  file: z.string().meta({ description: "file as named on the command line, or \"command line\"" }),
+  file: z.string().meta({ description: "name of the file, or \"command line\"" }),
   line: z.number().int().min(1),
   column: z.number().int().min(1),
   code: z.string().regex(/^[a-z0-9]+(-[a-z0-9]+)*$/),

@@ -1,11 +1,13 @@
 import type { Report } from "../check/report.js";
 import type { Finding } from "../farm/finding.js";
 import type { Scenario } from "../farm/scenario.js";
+import { spanWords } from "../sheets/day-words.js";
+import { moneyWords } from "../sheets/figure-words.js";
 import type { CheckAnswer } from "./answers.js";
 import { breachText, costRows } from "./cost-text.js";
 import { findingsText } from "./findings-text.js";
 import type { Screen } from "./screen.js";
-import { countWords, moneyWords, spanWords } from "./words.js";
+import { countWords } from "./words.js";
 
 /** What a check found, for people. */
 export function checkText(scenario: Scenario, report: Report, notes: readonly Finding[], screen: Screen): string {

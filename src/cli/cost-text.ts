@@ -1,7 +1,8 @@
 import { ruleOf } from "../rules/index.js";
 import { RULE_IDS, type Breach, type RuleId } from "../rules/rule.js";
-import { chargedFor } from "./rule-words.js";
-import { moneyWords, spanWords } from "./words.js";
+import { spanWords } from "../sheets/day-words.js";
+import { moneyWords } from "../sheets/figure-words.js";
+import { ruleWords } from "../sheets/rule-words.js";
 
 /** Rules that cost something, dearest first; equal ones in the order they are written for people. */
 export function dearestFirst(chargesByRule: Readonly<Record<RuleId, number>>): readonly (readonly [RuleId, number])[] {
@@ -11,7 +12,7 @@ export function dearestFirst(chargesByRule: Readonly<Record<RuleId, number>>): r
 
 /** What a plan costs by rule, one row each: the money right-aligned before the words. */
 export function costRows(chargesByRule: Readonly<Record<RuleId, number>>, currency: string): readonly string[] {
-  const rows = dearestFirst(chargesByRule).map(([id, money]) => [moneyWords(money, currency), chargedFor(id)] as const);
+  const rows = dearestFirst(chargesByRule).map(([id, money]) => [moneyWords(money, currency), ruleWords(id)] as const);
   const width = Math.max(0, ...rows.map(([money]) => money.length));
   return rows.map(([money, words]) => `  ${money.padStart(width)}  ${words}`);
 }

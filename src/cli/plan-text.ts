@@ -1,36 +1,32 @@
-import type { Planned } from "../decide/plan-season.js";
-import type { Scenario } from "../farm/scenario.js";
 import { daysBetween } from "../quantity/calendar.js";
+import { cautionsFor } from "../plan/cautions.js";
+import type { Scenario } from "../farm/scenario.js";
+import { dayMonth, spanWords } from "../sheets/day-words.js";
+import { moneyWords } from "../sheets/figure-words.js";
+import { seasonGridText } from "../sheets/season-grid-text.js";
+import { wrapped } from "../sheets/text-wrap.js";
 import { costRows } from "./cost-text.js";
+import { savedOfPossible, type PlanSeen } from "./plan-answer.js";
 import type { Screen } from "./screen.js";
 import { columnsOf } from "./table.js";
-import { countWords, dayWords, hayWords, minutesWords, moneyWords, nitrogenWords, percentWords, surenessWords } from "./words.js";
-
-/** What the words about a plan are made from. */
-export interface PlanSeen {
-  readonly scenario: Scenario;
-  readonly planned: Planned;
-  /** The drawn grid. */
-  readonly grid: string;
-  readonly cautions: readonly string[];
-  readonly notes: readonly string[];
-  readonly files: readonly string[];
-}
+import { countWords, hayWords, minutesWords, nitrogenWords, percentWords, surenessWords } from "./words.js";
 
 /** A planned season for people: the grid, what it costs, how sure it is, and where the sheets lie. */
-export function planText(seen: PlanSeen, screen: Screen): string {
+export function planText(seen: PlanSeen, columns: number, screen: Screen): string {
+  const { scenario, planned, made, files, notes } = seen;
   const part = (title: string, rows: readonly string[]) => (rows.length === 0 ? [] : ["", screen.heading(title), ...rows]);
+  const bullet = (text: string) => `  - ${wrapped(text, columns - 4, 4)}`;
   return [
-    screen.heading(headline(seen.scenario)),
+    screen.heading(headline(scenario)),
     "",
-    seen.grid.trimEnd(),
-    ...part(`It costs ${moneyWords(seen.planned.cost, seen.scenario.prices.currency)}`, costPart(seen)),
-    ...part("Days in a yard, in a dry, a usual and a wet year", yardPart(seen)),
+    seasonGridText(scenario, planned.plan, planned.report, made, { columns }).trimEnd(),
+    ...part(`What it costs: ${moneyWords(planned.cost, made.currency)}`, costPart(seen)),
+    ...part("Days in a yard, by kind of year", yardPart(seen)),
     ...part("Hay and work", workPart(seen)),
-    ...part("How sure", [surenessWords(seen.scenario.season.firstDay, seen.scenario.season.lastDay)]),
-    ...part("Worth knowing", seen.notes.map(bullet)),
-    ...part("Take care", seen.cautions.map(bullet)),
-    ...part("The sheets", seen.files.map((file) => `  ${file}`)),
+    ...part("How sure", [`  ${surenessWords(made.firmTo, made.likelyTo, scenario.season.lastDay)}`]),
+    ...part("Worth knowing", [...planned.notes, ...notes.map((note) => `${note.found}: ${note.allowed}`)].map(bullet)),
+    ...part("Take care", cautionsFor(scenario, planned.plan).map(({ text, days }) => bullet(days ? `${text} (${spanWords(days.firstDay, days.lastDay)})` : text))),
+    ...part("The sheets", files.map((file) => `  ${file}`)),
     "",
   ].join("\n");
 }
@@ -42,28 +38,18 @@ function headline(scenario: Scenario): string {
     countWords(scenario.groups.length, "group"),
     countWords(daysBetween(firstDay, lastDay) + 1, "day"),
   ];
-  return `${scenario.farm}: ${dayWords(firstDay)} to ${dayWords(lastDay)} ${lastDay.slice(0, 4)}, ${counts.join(", ")}`;
+  return `${scenario.farm}: ${dayMonth(firstDay)} to ${dayMonth(lastDay)} ${lastDay.slice(0, 4)}, ${counts.join(", ")}`;
 }
 
-function costPart({ scenario, planned }: PlanSeen): readonly string[] {
-  const { currency } = scenario.prices;
+function costPart({ planned, made }: PlanSeen): readonly string[] {
   const bound = Math.max(0, planned.bound);
+  const saved = savedOfPossible(planned);
+  const savedWords = saved === null ? ", and no plan could save anything on that" : `; this plan saves ${percentWords(saved)} of what could be saved at all`;
   return [
-    ...costRows(planned.report.chargesByRule, currency),
-    `No plan can cost less than ${moneyWords(bound, currency)}; this one could still save at most ${moneyWords(Math.max(0, planned.cost - bound), currency)}.`,
-    `By eye (always the longest-rested cell that is ready) it would have cost ${moneyWords(planned.handRuleCost, currency)}${savedWords(planned)}.`,
+    ...costRows(planned.report.chargesByRule, made.currency),
+    `  No plan can cost less than ${moneyWords(bound, made.currency)}: at most ${moneyWords(Math.max(0, planned.cost - bound), made.currency)} could still be saved.`,
+    `  By eye (always the longest-rested cell that is ready) it would cost ${moneyWords(planned.handRuleCost, made.currency)}${savedWords}.`,
   ];
-}
-
-/** (hand rule - cost) / (hand rule - bound): share of what could be saved at all; null when there is nothing to save. */
-export function savedOfPossible(planned: Pick<Planned, "cost" | "bound" | "handRuleCost">): number | null {
-  const possible = planned.handRuleCost - planned.bound;
-  return possible > 1e-6 ? (planned.handRuleCost - planned.cost) / possible : null;
-}
-
-function savedWords(planned: Planned): string {
-  const share = savedOfPossible(planned);
-  return share === null ? ", and nothing less was possible" : `: this plan saves ${percentWords(share)} of what could be saved at all`;
 }
 
 function yardPart({ scenario, planned }: PlanSeen): readonly string[] {
@@ -73,16 +59,14 @@ function yardPart({ scenario, planned }: PlanSeen): readonly string[] {
   return columnsOf([["", "dry", "usual", "wet"], ...rows]);
 }
 
-function workPart({ scenario, planned }: PlanSeen): readonly string[] {
+function workPart({ scenario, planned, made }: PlanSeen): readonly string[] {
   const { measures } = planned.report;
-  const busiest = Math.max(0, ...measures.minutesByDay);
+  const others = made.hay ? [made.hay.dry.kg, made.hay.wet.kg] : [];
+  const busiest = measures.minutesByDay.reduce((most, minutes) => Math.max(most, minutes), 0);
+  const yardNitrogen = measures.nitrogenInYardKg < 1 ? "none" : nitrogenWords(measures.nitrogenInYardKg);
   return [
-    `  Hay fed ${hayWords(measures.hayFedKg, scenario.units)}, hay made ${hayWords(measures.hayMadeKg, scenario.units)}.`,
-    `  ${countWords(measures.moves, "move")}, ${countWords(measures.hauls, "haul")} to another field; the busiest day takes ${minutesWords(busiest)}.`,
-    `  Nitrogen in the yard: ${measures.nitrogenInYardKg < 1 ? "none" : nitrogenWords(measures.nitrogenInYardKg)}.`,
+    `  Hay fed, by kind of year: ${hayWords(measures.hayFedKg, scenario.units, others)}. Hay made: ${hayWords(measures.hayMadeKg, scenario.units)}.`,
+    `  ${countWords(measures.moves, "move")}, of these ${countWords(measures.hauls, "haul")} into another field. The busiest day takes ${minutesWords(busiest)}.`,
+    `  Nitrogen dropped in the yard: ${yardNitrogen}.`,
   ];
-}
-
-function bullet(text: string): string {
-  return `  - ${text}`;
 }

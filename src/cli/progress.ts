@@ -1,5 +1,5 @@
+import { moneyWords } from "../sheets/figure-words.js";
 import type { Screen } from "./screen.js";
-import { moneyWords } from "./words.js";
 
 /** What the planning says about itself while it works. */
 export interface ProgressSeen {

@@ -9,7 +9,7 @@ import { planCommand } from "./plan.js";
 import { readCommand } from "./read.js";
 import type { Screen } from "./screen.js";
 
-type Job = () => Promise<Outcome>;
+type Job = () => Outcome | Promise<Outcome>;
 
 /** Runs one command line and gives the exit code. Nothing that is thrown gets out of here. */
 export async function runCommandLine(args: readonly string[], screen: Screen): Promise<ExitCode> {

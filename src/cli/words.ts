@@ -1,40 +1,19 @@
 /** Figures as people read them: no finer than they are known. */
-import { addDays, type IsoDate } from "../quantity/calendar.js";
+import type { IsoDate } from "../quantity/calendar.js";
 import type { UnitSystem } from "../quantity/show-amount.js";
 import { UNITS } from "../quantity/units.js";
-
-const MONTHS = ["Jan", "Feb", "Mar", "Apr", "May", "Jun", "Jul", "Aug", "Sep", "Oct", "Nov", "Dec"];
+import { dayMonth } from "../sheets/day-words.js";
 
 /** Growth varies by a fifth and more from year to year, and hay with it. */
 const HAY_SPREAD = 0.2;
 
-/** "23 Jun". */
-export function dayWords(date: IsoDate): string {
-  return `${Number(date.slice(8, 10))} ${MONTHS[Number(date.slice(5, 7)) - 1]}`;
-}
-
-/** "3 to 9 May", "28 Apr to 3 May", or one day; with years only where there are two. */
-export function spanWords(firstDay: IsoDate, lastDay: IsoDate): string {
-  if (firstDay === lastDay) return dayWords(firstDay);
-  const [year, lastYear] = [firstDay.slice(0, 4), lastDay.slice(0, 4)];
-  if (year !== lastYear) return `${dayWords(firstDay)} ${year} to ${dayWords(lastDay)} ${lastYear}`;
-  const sameMonth = firstDay.slice(0, 7) === lastDay.slice(0, 7);
-  return `${sameMonth ? String(Number(firstDay.slice(8, 10))) : dayWords(firstDay)} to ${dayWords(lastDay)}`;
-}
-
-/** Whole units of money: "812 GBP". */
-export function moneyWords(amount: number, currency: string): string {
-  if (amount > 0 && amount < 0.5) return `under 1 ${currency}`;
-  return `${thousands(Math.round(amount))} ${currency}`;
-}
-
-/** Hay as a range, rounded outward to 50 kg (100 lb): "350 to 600 kg". */
-export function hayWords(kg: number, units: UnitSystem): string {
-  if (kg < 1) return "none";
+/** Hay as a range, at least a fifth either way, rounded outward to 50 kg (100 lb): "350 to 600 kg". */
+export function hayWords(usualKg: number, units: UnitSystem, others: readonly number[] = []): string {
   const [unit, step] = units === "US" ? (["lb", 100] as const) : (["kg", 50] as const);
-  const amount = kg / UNITS.weight[unit]!;
-  const low = Math.floor((amount * (1 - HAY_SPREAD)) / step) * step;
-  const high = Math.ceil((amount * (1 + HAY_SPREAD)) / step) * step;
+  const least = Math.min(usualKg * (1 - HAY_SPREAD), ...others) / UNITS.weight[unit]!;
+  const most = Math.max(usualKg * (1 + HAY_SPREAD), ...others) / UNITS.weight[unit]!;
+  if (most < 1) return "none";
+  const [low, high] = [Math.floor(least / step) * step, Math.ceil(most / step) * step];
   return low === 0 ? `up to ${thousands(high)} ${unit}` : `${thousands(low)} to ${thousands(high)} ${unit}`;
 }
 
@@ -69,13 +48,11 @@ export function countWords(count: number, one: string, many = `${one}s`): string
 }
 
 /** How sure a plan is: firm two weeks, likely six, the rest an outline. */
-export function surenessWords(firstDay: IsoDate, lastDay: IsoDate): string {
-  const firm = addDays(firstDay, 13);
-  const likely = addDays(firstDay, 41);
-  if (lastDay <= firm) return "All of it is firm.";
-  const start = `Firm to ${dayWords(firm)}`;
-  if (lastDay <= likely) return `${start}, likely from then on.`;
-  return `${start}, likely to ${dayWords(likely)}, an outline from then on: plan again as the grass shows itself.`;
+export function surenessWords(firmTo: IsoDate, likelyTo: IsoDate, lastDay: IsoDate): string {
+  if (lastDay <= firmTo) return "All of it is firm.";
+  const start = `Firm to ${dayMonth(firmTo)}`;
+  if (lastDay <= likelyTo) return `${start}, likely from then on.`;
+  return `${start}, likely to ${dayMonth(likelyTo)}, an outline from then on: walk the grass and plan again.`;
 }
 
 /** "1 234"; a narrow figure stays as it is. */

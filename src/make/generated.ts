@@ -2,6 +2,8 @@ import { readFileSync } from "node:fs";
 import { join } from "node:path";
 import { z } from "zod";
 import { ANSWERS } from "../cli/answers.js";
+import { typedFarmShape } from "../farm/shape.js";
+import { planFileShape } from "../plan/read-plan-file.js";
 import { rulesTable } from "./rules-table.js";
 
 export interface Generated {
@@ -24,7 +26,7 @@ function schemaFiles(): readonly Generated[] {
   });
 }
 
-const SHAPES: Readonly<Record<string, z.ZodType>> = { ...ANSWERS };
+const SHAPES: Readonly<Record<string, z.ZodType>> = { ...ANSWERS, farm: typedFarmShape, "plan-file": planFileShape };
 
 function readme(root: string): Generated {
   const text = readFileSync(join(root, "README.md"), "utf8");

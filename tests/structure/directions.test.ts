@@ -16,15 +16,16 @@ const ROOMS: Readonly<Record<string, readonly string[]>> = {
   season: ["quantity", "science", "rules", "farm"],
   programme: ["quantity", "science", "rules", "farm", "plan", "season"],
   solvers: ["programme"],
+  threads: ["programme"],
   decide: ["quantity", "science", "rules", "farm", "plan", "check", "season", "programme"],
   sheets: ["quantity", "rules", "farm", "season", "plan", "check", "decide"],
   files: ["quantity", "science", "farm", "plan"],
-  cli: ["quantity", "science", "rules", "farm", "plan", "check", "season", "programme", "solvers", "decide", "sheets", "files"],
+  cli: ["quantity", "science", "rules", "farm", "plan", "check", "season", "programme", "solvers", "threads", "decide", "sheets", "files"],
 };
 
 /** Rooms that see everything and that nothing sees. */
 const OUTER = ["make", "bench"];
-const TOUCHES_NODE = ["files", "solvers", "cli", ...OUTER];
+const TOUCHES_NODE = ["files", "solvers", "threads", "cli", ...OUTER];
 
 /** Packages that belong to one kind of room only. */
 const PACKAGES: Readonly<Record<string, readonly string[]>> = {

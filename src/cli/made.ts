@@ -1,0 +1,42 @@
+import type { Planned } from "../decide/plan-season.js";
+import type { Scenario } from "../farm/scenario.js";
+import type { YardDays } from "../plan/plan-file.js";
+import type { IsoDate } from "../quantity/calendar.js";
+import { buildSeason } from "../season/build-season.js";
+import { madeDates, type HayYear, type Made } from "../sheets/made.js";
+
+/** What the sheets say beside the plan. A plan made before its season is firm from the season's first day on. */
+export function madeOf(scenario: Scenario, planned: Planned, today: IsoDate): Made {
+  const { firstDay } = scenario.season;
+  return {
+    ...madeDates(today > firstDay ? today : firstDay),
+    madeOn: today,
+    version: 1,
+    hay: hayYears(scenario, planned.weatherYardDays),
+    cost: planned.cost,
+    bound: Math.max(0, planned.bound),
+    handRuleCost: planned.handRuleCost,
+    currency: scenario.prices.currency,
+  };
+}
+
+/** Hay that the yard days of each kind of year take: each group at its mean over the days it is on the farm. */
+function hayYears(scenario: Scenario, yardDays: YardDays): NonNullable<Made["hay"]> {
+  const kgPerDay = buildSeason(scenario).groups.map((group) => [group.name, meanOver(group.hayKg, group.present)] as const);
+  const year = (days: Readonly<Record<string, number>>): HayYear => ({
+    kg: kgPerDay.reduce((sum, [name, kg]) => sum + kg * (days[name] ?? 0), 0),
+    yardDays: days,
+  });
+  return { dry: year(yardDays.dry), usual: year(yardDays.usual), wet: year(yardDays.wet) };
+}
+
+function meanOver(amounts: Float64Array, counts: Uint8Array): number {
+  const days = counts.reduce((sum, one) => sum + one, 0);
+  return days === 0 ? 0 : amounts.reduce((sum, kg) => sum + kg, 0) / days;
+}
+
+/** Today by this machine's own clock and place. */
+export function todayHere(now = new Date()): IsoDate {
+  const two = (figure: number) => String(figure).padStart(2, "0");
+  return `${now.getFullYear()}-${two(now.getMonth() + 1)}-${two(now.getDate())}`;
+}

@@ -1,0 +1,39 @@
+import { basename } from "node:path";
+import type { Finding, Result } from "../farm/finding.js";
+import type { Scenario } from "../farm/scenario.js";
+import { readFarm, readTextFile } from "../files/read.js";
+import { loadTables } from "../files/tables.js";
+import type { Plan } from "../plan/plan.js";
+import { readGrid } from "../plan/read-grid.js";
+import { readPlanFile } from "../plan/read-plan-file.js";
+import { InputFault } from "./outcome.js";
+
+/** What was read, with what is worth knowing about it. */
+export interface Opened<T> {
+  readonly value: T;
+  readonly notes: readonly Finding[];
+}
+
+/** Reads a farm file, or stops with every finding in it. */
+export function openFarm(path: string): Opened<Scenario> {
+  const { value, notes } = valueOf(readFarm(path, [], loadTables()));
+  return { value: value.scenario, notes };
+}
+
+/** Reads a plan: plan.json where the text opens with a brace, else a grid as CSV. */
+export function openPlan(path: string, scenario: Scenario): Opened<Plan> {
+  const text = valueOf(readTextFile(path)).value;
+  const file = basename(path);
+  if (!text.trimStart().startsWith("{")) return valueOf(readGrid(text, scenario, file));
+  const { value, notes } = valueOf(readPlanFile(text, file, scenario));
+  const other: Finding = {
+    file, line: 1, column: 1, code: "other-farm-file",
+    found: "the farm file has changed since this plan was made", allowed: "the plan is judged against the farm as it is now", next: "plan again when the change matters",
+  };
+  return { value: value.plan, notes: value.farmPrint === scenario.print ? notes : [...notes, other] };
+}
+
+function valueOf<T>(result: Result<T>): Opened<T> {
+  if (!result.ok) throw new InputFault(result.findings);
+  return { value: result.value, notes: result.notes };
+}

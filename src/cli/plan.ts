@@ -1,0 +1,65 @@
+import { planSeason, type Planned } from "../decide/plan-season.js";
+import type { Scenario } from "../farm/scenario.js";
+import { breachText } from "./cost-text.js";
+import { madeOf, todayHere } from "./made.js";
+import { openFarm } from "./open.js";
+import type { Effort } from "./options.js";
+import { refuseWhatIsThere, usualFolder, writeOut } from "./out-folder.js";
+import type { Outcome } from "./outcome.js";
+import { planAnswer, type PlanSeen } from "./plan-answer.js";
+import { planText } from "./plan-text.js";
+import { progressLine } from "./progress.js";
+import type { Screen } from "./screen.js";
+import { SHEETS, sheetFiles } from "./sheet-files.js";
+import { planningServices } from "./services.js";
+import { stopOnInterrupt } from "./stop.js";
+
+export interface PlanGiven {
+  readonly farm: string;
+  readonly out?: string | undefined;
+  readonly effort: Effort;
+  readonly seed?: number | undefined;
+  readonly seconds?: number | undefined;
+  readonly replace: boolean;
+  readonly columns?: number | undefined;
+}
+
+const USUAL_SEED = 1;
+const USUAL_COLUMNS = 100;
+
+/** `inbye plan FARM`: plans the season, writes the sheets, says what it costs and how good it is. */
+export async function planCommand(given: PlanGiven, screen: Screen): Promise<Outcome> {
+  const { value: scenario, notes } = openFarm(given.farm);
+  const folder = given.out ?? usualFolder(given.farm);
+  refuseWhatIsThere(folder, SHEETS, given.replace);
+  const seed = given.seed ?? USUAL_SEED;
+  const planned = await planWatched(scenario, given, seed, screen);
+  const made = madeOf(scenario, planned, todayHere());
+  const asked = { effort: given.effort, seed };
+  const refused = planned.kind === "no-plan";
+  const files = refused ? [] : writeOut(folder, sheetFiles(scenario, planned, made), given.replace);
+  const seen: PlanSeen = { scenario, planned, made, asked, files, notes };
+  return {
+    exit: refused ? 3 : 0,
+    text: refused ? refusedText(planned) : planText(seen, given.columns ?? screen.columns ?? USUAL_COLUMNS, screen),
+    answer: { shape: "plan-answer", value: planAnswer(seen) },
+  };
+}
+
+/** Plans with progress on the terminal and Ctrl-C minded. */
+async function planWatched(scenario: Scenario, given: PlanGiven, seed: number, screen: Screen): Promise<Planned> {
+  const line = progressLine(screen, scenario.prices.currency);
+  const { stop, release } = stopOnInterrupt(() => screen.aside("\nStopping with the best plan found; Ctrl-C again quits.\n"));
+  try {
+    const effort = { name: given.effort, seed, capSeconds: given.seconds ?? null };
+    return await planSeason(scenario, planningServices(), effort, (progress) => line.show(progress), stop);
+  } finally {
+    line.clear();
+    release();
+  }
+}
+
+/** The check has the last word: a plan it refuses is told, never handed out. */
+function refusedText(planned: Planned): string {
+  return `No plan was found that keeps every rule; nothing was written. The nearest one breaks these:\n\n${breachText(planned.report.breaches)}\n`;
+}

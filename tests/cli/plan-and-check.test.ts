@@ -1,0 +1,201 @@
+/** The main job by the built command: plan a farm, change the grid by hand, ask whether it still keeps the rules. */
+import { spawn } from "node:child_process";
+import { once } from "node:events";
+import { mkdirSync, readdirSync, readFileSync, writeFileSync } from "node:fs";
+import { join } from "node:path";
+import { afterAll, beforeAll, describe, expect, it } from "vitest";
+import type { CheckAnswer, PlanAnswer, ReadAnswer } from "../../src/cli/answers.js";
+import { answer, faultsOfShape, freshFolder, inbye, MAIN, type Ran } from "./inbye.js";
+
+const SLOW = 240_000;
+const folder = freshFolder();
+const NAMES = ["grid.csv", "plan.json", "season-grid.html"];
+
+const FARM = [
+  "farm: Low Acre",
+  "season: 2027-04-20 to 2027-07-15",
+  "fields:",
+  "  Croft:",
+  "    cover: 2300 kg/ha",
+  "    cells: { L1: 0.5 ha, L2: 0.5 ha, L3: 0.4 ha, L4: 0.6 ha, L5: 0.5 ha, L6: 0.5 ha }",
+  "groups:",
+  "  Cows: { kind: cattle, class: cow with calf, head: 2, weight: 550 kg }",
+  "people:",
+  "  Owner: { minutes: 1 h 30 min }",
+  "",
+].join("\n");
+
+let first: Ran;
+let planned: PlanAnswer;
+
+beforeAll(() => {
+  writeFileSync(join(folder.path, "low-acre.yaml"), FARM);
+  first = inbye(["plan", "low-acre.yaml", "--effort", "quick", "--json"], folder.path);
+  planned = answer<PlanAnswer>(first, "plan-answer");
+}, SLOW);
+afterAll(folder.done);
+
+const text = (path: string): string => readFileSync(join(folder.path, path), "utf8");
+
+describe("plan", () => {
+  it("writes the three sheets into plans/ under the farm file's name, and names them", () => {
+    expect(first.exit).toBe(0);
+    expect(readdirSync(join(folder.path, "plans/low-acre")).sort()).toEqual(NAMES);
+    expect([...planned.files].sort()).toEqual(NAMES.map((name) => join("plans/low-acre", name)));
+  });
+
+  it("keeps figures that close: charges sum to the cost, the bound is below, the share saved is as defined", () => {
+    const sum = Object.values(planned.charges).reduce((total, money) => total + (money ?? 0), 0);
+    expect(sum).toBeCloseTo(planned.cost, 0);
+    expect(planned.bound).toBeLessThanOrEqual(planned.cost);
+    expect(planned.cost).toBeLessThanOrEqual(planned.handRuleCost);
+    expect(planned.breaches).toEqual([]);
+    const possible = planned.handRuleCost - planned.bound;
+    if (planned.savedOfPossible !== null) expect(planned.savedOfPossible).toBeCloseTo((planned.handRuleCost - planned.cost) / possible, 2);
+  });
+
+  it("keeps plan.json to its published shape, every group-day placed", () => {
+    const file = JSON.parse(text("plans/low-acre/plan.json")) as { stays: { "first-day": string; "last-day": string }[] };
+    expect(faultsOfShape("plan-file", file)).toEqual([]);
+    const days = file.stays.reduce((sum, stay) => sum + (Date.parse(stay["last-day"]) - Date.parse(stay["first-day"])) / 86_400_000 + 1, 0);
+    expect(days).toBe(87); // 20 April to 15 July, one group
+  });
+
+  it("leaves what is there alone, and says so before it plans", () => {
+    const before = NAMES.map((name) => text(`plans/low-acre/${name}`));
+    const ran = inbye(["plan", "low-acre.yaml", "--effort", "long", "--json"], folder.path);
+    expect(ran.exit).toBe(2);
+    const { findings } = answer<{ findings: { code: string }[] }>(ran, "findings-answer");
+    expect(findings.map((finding) => finding.code)).toEqual(["file-exists", "file-exists", "file-exists"]);
+    expect(NAMES.map((name) => text(`plans/low-acre/${name}`))).toEqual(before);
+  });
+
+  it("gives the same plan again for the same farm, seed and effort, also under --replace", () => {
+    const before = NAMES.map((name) => text(`plans/low-acre/${name}`));
+    const ran = inbye(["plan", "low-acre.yaml", "--effort", "quick", "--replace", "--json"], folder.path);
+    expect(ran.exit).toBe(0);
+    expect({ ...answer<PlanAnswer>(ran, "plan-answer"), seconds: 0 }).toEqual({ ...planned, seconds: 0 });
+    expect(NAMES.map((name) => text(`plans/low-acre/${name}`))).toEqual(before);
+  }, SLOW);
+
+  it("says in words the cost, what none can cost less than, by eye, yard days by year, how sure, and where the sheets lie", () => {
+    const ran = inbye(["plan", "low-acre.yaml", "--effort", "quick", "--out", "words"], folder.path);
+    expect({ exit: ran.exit, aside: ran.aside }).toEqual({ exit: 0, aside: "" });
+    for (const part of ["No plan can cost less than", "By eye", "dry  usual  wet", "Firm to 3 May", "Take care", join("words", "season-grid.html")]) {
+      expect(ran.out).toContain(part);
+    }
+    expect(ran.out).not.toMatch(/\b(dual|bound|gap|heuristic|subgradient|solver|residual-cover|every-day-placed)\b/i);
+  }, SLOW);
+
+  it.each([60, 80, 200])("keeps the grid within %d columns", (columns) => {
+    const ran = inbye(["plan", "low-acre.yaml", "--effort", "quick", "--out", "words", "--replace", "--columns", String(columns)], folder.path);
+    const grid = ran.out.slice(0, ran.out.indexOf("What it costs")).split("\n");
+    expect(Math.max(...grid.map((line) => [...line].length))).toBeLessThanOrEqual(columns);
+  }, SLOW);
+
+  it("does not write where it may not", () => {
+    writeFileSync(join(folder.path, "taken"), "mine");
+    const ran = inbye(["plan", "low-acre.yaml", "--out", "taken"], folder.path);
+    expect(ran.exit).toBe(2);
+    expect(ran.aside).toContain("not-a-folder");
+    expect(text("taken")).toBe("mine");
+  });
+
+  it("ends at its cap and says so", () => {
+    const ran = inbye(["plan", "low-acre.yaml", "--effort", "long", "--seconds", "1", "--out", "capped", "--json"], folder.path);
+    expect(ran.exit).toBe(0);
+    const capped = answer<PlanAnswer>(ran, "plan-answer");
+    expect({ capped: capped.capped, breaches: capped.breaches }).toEqual({ capped: true, breaches: [] });
+    expect(capped.seconds).toBeLessThan(15);
+  }, SLOW);
+
+  it("keeps the best plan found when interrupted", async () => {
+    const child = spawn(process.execPath, [MAIN, "plan", "low-acre.yaml", "--effort", "long", "--out", "stopped", "--json"], { cwd: folder.path });
+    let out = "";
+    child.stdout.on("data", (chunk: Buffer) => (out += chunk.toString()));
+    setTimeout(() => child.kill("SIGINT"), 2500);
+    const [exit] = (await once(child, "close")) as [number];
+    expect(exit).toBe(0);
+    const stopped = JSON.parse(out) as PlanAnswer;
+    expect({ capped: stopped.capped, breaches: stopped.breaches }).toEqual({ capped: true, breaches: [] });
+    expect(readdirSync(join(folder.path, "stopped")).sort()).toEqual(NAMES);
+  }, SLOW);
+});
+
+describe("read", () => {
+  it("says first whether there are cells enough, and how many figures were assumed", () => {
+    const ran = inbye(["read", "low-acre.yaml"], folder.path);
+    expect(ran.exit).toBe(0);
+    expect(ran.out.indexOf("Cells needed")).toBeLessThan(ran.out.indexOf("What the land grows"));
+    expect(ran.out).toMatch(/\d+ figures not in the file; inbye read low-acre.yaml --assumed/);
+  });
+
+  it("lists every assumed figure with its source", () => {
+    const { assumed } = answer<ReadAnswer>(inbye(["read", "low-acre.yaml", "--json"], folder.path), "read-answer");
+    const { out } = inbye(["read", "low-acre.yaml", "--assumed"], folder.path);
+    expect(assumed.length).toBeGreaterThan(10);
+    expect(assumed.filter(({ key, value, source }) => !out.includes(`${key}: ${value}`) || !out.includes(source))).toEqual([]);
+  });
+
+  it("writes nothing", () => {
+    mkdirSync(join(folder.path, "alone"));
+    writeFileSync(join(folder.path, "alone/a.yaml"), FARM);
+    inbye(["read", "a.yaml"], join(folder.path, "alone"));
+    expect(readdirSync(join(folder.path, "alone"))).toEqual(["a.yaml"]);
+  });
+});
+
+describe("check", () => {
+  const check = (plan: string): { ran: Ran; found: CheckAnswer } => {
+    const ran = inbye(["check", "low-acre.yaml", plan, "--json"], folder.path);
+    return { ran, found: answer<CheckAnswer>(ran, "check-answer") };
+  };
+
+  it.each(["plan.json", "grid.csv"])("accepts %s as it was written, at the plan's own cost", (name) => {
+    const { ran, found } = check(`plans/low-acre/${name}`);
+    expect({ exit: ran.exit, breaches: found.breaches }).toEqual({ exit: 0, breaches: [] });
+    expect(found.cost).toBeCloseTo(planned.cost, 1);
+  });
+
+  it("names rule, cell, days, found and allowed when the grid was changed by hand", () => {
+    writeFileSync(join(folder.path, "changed.csv"), keptInOneCell(text("plans/low-acre/grid.csv")));
+    const { ran, found } = check("changed.csv");
+    expect(ran.exit).toBe(3);
+    const stay = found.breaches.find((breach) => breach.rule === "stay-limit")!;
+    expect(stay).toMatchObject({ group: "Cows", cell: "L1", firstDay: "2027-04-20", allowed: expect.stringMatching(/7/) as unknown });
+    const words = inbye(["check", "low-acre.yaml", "changed.csv"], folder.path);
+    expect(words.exit).toBe(3);
+    expect(words.out).toMatch(/\[stay-limit\]\n {2}Cows in L1, 20 Apr to .*: found .*; allowed .*7/);
+  });
+
+  it("finds what cannot be read in a grid, with its place", () => {
+    writeFileSync(join(folder.path, "odd.csv"), text("plans/low-acre/grid.csv").replace("L1", "L9"));
+    const ran = inbye(["check", "low-acre.yaml", "odd.csv", "--json"], folder.path);
+    expect(ran.exit).toBe(2);
+    const { findings } = answer<{ findings: { file: string; line: number; column: number; found: string }[] }>(ran, "findings-answer");
+    expect(findings[0]).toMatchObject({ file: "odd.csv", line: 2 });
+    expect(findings[0]!.found).toContain("L9");
+  });
+
+  it("says when the farm file has changed since", () => {
+    writeFileSync(join(folder.path, "other.yaml"), FARM.replace("head: 2", "head: 1"));
+    const ran = inbye(["check", "other.yaml", "plans/low-acre/plan.json", "--json"], folder.path);
+    expect(answer<CheckAnswer>(ran, "check-answer").notes.map((note) => note.code)).toContain("other-farm-file");
+  });
+});
+
+describe("a pipe that closes early", () => {
+  it("is no fault", async () => {
+    const child = spawn("sh", ["-c", `"${process.execPath}" "${MAIN}" read low-acre.yaml --assumed | head -1`], { cwd: folder.path });
+    let aside = "";
+    child.stderr.on("data", (chunk: Buffer) => (aside += chunk.toString()));
+    await once(child, "close");
+    expect(aside).toBe("");
+  });
+});
+
+/** The same grid with the cows in L1 all season, as a hand in a spreadsheet might leave it. */
+function keptInOneCell(csv: string): string {
+  const rows = csv.trimEnd().split(/\r?\n/).map((line) => line.split(","));
+  return rows.map((row, i) => (i === 0 ? row : row.map((box, j) => (j === 0 ? box : row[0] === "L1" ? "C" : "")))).map((row) => row.join(",")).join("\r\n");
+}
