@@ -1,9 +1,12 @@
-import { say, note, type Desk } from "./desk.js";
+import { spanHolds } from "../quantity/calendar.js";
+import { rowOf } from "../science/tables.js";
 import { tooSmall } from "./across-land.js";
+import { spansInWords } from "./across-people.js";
+import { note, say, type Desk } from "./desk.js";
+import { daysOf } from "./read-days.js";
 import type { Pen } from "./read-pens.js";
 import { figureOf, useOf, type Group, type Scenario } from "./scenario.js";
 import { child, entriesOf, type MapNode, type Place } from "./tree.js";
-import { rowOf } from "../science/tables.js";
 
 /** Faults that show only when groups are laid beside one another, their pens and the farm's kit. */
 export function checkGroups(desk: Desk, root: MapNode, scenario: Scenario, pens: readonly Pen[]): void {
@@ -12,6 +15,7 @@ export function checkGroups(desk: Desk, root: MapNode, scenario: Scenario, pens:
     const at = (key: string): Place => child(entry.value, key) ?? entry.at;
     checkCircle(desk, scenario, group, "follows", (g) => g.follows, at("follows"));
     checkCircle(desk, scenario, group, "runs-with", (g) => g.runsWith?.with ?? null, at("runs-with"));
+    checkHost(desk, scenario, group, at("runs-with"));
     if (group.kind === "pigs") checkPressure(desk, scenario, group, at("strip"));
     const pen = pens.find((p) => p.name === group.strip?.pen);
     if (pen) checkPen(desk, scenario, group, pen);
@@ -35,6 +39,21 @@ function checkCircle(desk: Desk, scenario: Scenario, group: Group, key: string, 
     names.push(name);
     const other = scenario.groups.find((g) => g.name === name);
     name = other ? next(other) : null;
+  }
+}
+
+/** The group that another runs with must be here on those days, and go its own way. */
+function checkHost(desk: Desk, scenario: Scenario, group: Group, at: Place): void {
+  const host = scenario.groups.find((g) => g.name === group.runsWith?.with);
+  if (!host || host.runsWith?.with === group.name) return;
+  const together = group.runsWith!.days.flatMap(daysOf).filter((day) => group.here.some((span) => spanHolds(span, day)));
+  const away = together.filter((day) => !host.here.some((span) => spanHolds(span, day)));
+  if (away.length > 0) {
+    say(desk, at, { code: "host-away", found: `${group.name} runs with ${host.name}, which is not here on ${spansInWords(away)}`, allowed: "groups run together while both are here", next: "write runs-with: { group: ..., days: ... }" });
+  }
+  const led = host.runsWith?.days.flatMap(daysOf).find((day) => together.includes(day));
+  if (led !== undefined) {
+    say(desk, at, { code: "host-led", found: `${group.name} runs with ${host.name}, which itself runs with ${host.runsWith!.with}`, allowed: "a group runs with one that goes its own way", next: `write runs-with: ${host.runsWith!.with}` });
   }
 }
 

@@ -66,6 +66,10 @@ export function amountAt(desk: Desk, node: Tree, label: string, key: AmountKey):
     say(desk, node, { code: read.code, found: `${label}: ${read.found}`, allowed: read.allowed, next: `write ${read.next}` });
     return Number.NaN;
   }
+  if (key.quantity === "days" && !Number.isInteger(read.value)) {
+    say(desk, node, { code: "out-of-reach", found: `${label} is ${text}`, allowed: "days are whole days", next: `write ${Math.max(1, Math.round(read.value))} d` });
+    return Number.NaN;
+  }
   if (read.currency !== undefined) desk.currencies.push({ currency: read.currency, at: node });
   if (read.value >= key.least * (1 - 1e-12) && read.value <= key.most * (1 + 1e-12)) return read.value;
   say(desk, node, { code: "out-of-reach", found: `${label} is ${text}`, allowed: `it may be ${key.reach}`, next: nearReach(text, key) });

@@ -1,4 +1,4 @@
-export const GRAZERS = ["cattle", "sheep", "goats", "horses"] as const;
+const GRAZERS = ["cattle", "sheep", "goats", "horses"] as const;
 export const BIRDS = ["layers", "broilers", "turkeys", "ducks", "geese"] as const;
 export const KINDS = [...GRAZERS, "pigs", ...BIRDS] as const;
 export type Kind = (typeof KINDS)[number];

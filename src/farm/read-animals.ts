@@ -5,7 +5,7 @@ import { amountAt, amountIn, say, take, wordAt, type Desk, type Thing } from "./
 import { takeOwn } from "./own-defaults.js";
 import { dayAt } from "./read-days.js";
 import { isBird, type Group, type Kind } from "./scenario.js";
-import { child, textOf } from "./tree.js";
+import { child, entriesOf, textOf } from "./tree.js";
 
 /** What one group's animals are, weigh, eat and drop. */
 export type Animals = Pick<
@@ -80,6 +80,7 @@ function weightOf(desk: Desk, thing: Thing, key: "weight" | "young-weight", kind
 
 /** Young with their mothers: one each for a class that has them, none for another unless they are written. */
 function youngOf(desk: Desk, thing: Thing, kind: Kind, animalClass: string, head: number): Group["young"] {
+  if (isBird(kind)) return noYoung(desk, thing);
   const written = amountIn(desk, thing, "young");
   const mothers = animalClass.includes(" with ");
   if (written === 0 || (written === undefined && !mothers)) return null;
@@ -90,6 +91,15 @@ function youngOf(desk: Desk, thing: Thing, kind: Kind, animalClass: string, head
   const last = child(thing.map, "young-until");
   const lastDay = last && dayAt(desk, last, `${thing.name}: young-until`);
   return { head: number, weightKg, gainKgPerDay, ...(lastDay === undefined ? {} : { lastDay }) };
+}
+
+const YOUNG_KEYS = ["young", "young-weight", "young-gain", "young-until", "young-nitrogen"];
+
+function noYoung(desk: Desk, thing: Thing): null {
+  for (const { key, at } of entriesOf(thing.map)) {
+    if (YOUNG_KEYS.includes(key)) say(desk, at, { code: "key-unknown", found: `${thing.name}: birds have no ${key}`, allowed: "chicks are a group of their own", next: `take ${key} out` });
+  }
+  return null;
 }
 
 function youngWeight(desk: Desk, thing: Thing, row: { readonly value: number; readonly source: string; readonly status: string } | undefined): number {

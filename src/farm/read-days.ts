@@ -15,10 +15,14 @@ export function dayAt(desk: Desk, node: Tree, label: string): IsoDate | undefine
 }
 
 function dayOf(desk: Desk, node: Tree, label: string, text: string): IsoDate | undefined {
-  if (isIsoDate(text)) return text;
+  if (isIsoDate(text) && text >= EARLIEST && text <= LATEST) return text;
   say(desk, node, { code: "day-form", found: `${label}: ${text} is not a day of the calendar`, allowed: "days are written year-month-day, 2027-04-10", next: daysMeant(text) });
   return undefined;
 }
+
+/** Days of another age are slips, and walking a span of ages day by day would take one. */
+const EARLIEST = "1950-01-01";
+const LATEST = "2150-12-31";
 
 /** 10/4/2027 is two days, by who wrote it. */
 function daysMeant(text: string): string {

@@ -7,7 +7,7 @@ import type { RuleId, Use } from "../rules/rule.js";
 import type { Kind } from "./kinds.js";
 import type { Young } from "./young.js";
 
-export { BIRDS, GRAZERS, isBird, isGrazer, KINDS, type Kind } from "./kinds.js";
+export { BIRDS, isBird, isGrazer, KINDS, type Kind } from "./kinds.js";
 export type { Young } from "./young.js";
 
 /** A figure nobody typed: what was taken, and why. */

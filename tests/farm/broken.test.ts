@@ -73,6 +73,11 @@ describe("findings", () => {
     expect(findingsOf(text)[0]).toMatchObject({ code: "no-cell", found: "Pigs: no cell is left (L1, L2, L3, L4, L5 had pigs to 2026-08-16)" });
   });
 
+  it("keep chicks apart: birds have no young with them", () => {
+    const text = lowAcre("kind: cattle, class: cow with calf", "kind: layers, pen: Ark, young-weight: 40 g").replace("550 kg", "2 kg") + "pens: { Ark: { size: 2 m x 3 m, moved-by: hand } }\n";
+    expect(findingsOf(text).map((f) => [f.code, f.found])).toEqual([["key-unknown", "Cows: birds have no young-weight"]]);
+  });
+
   it("take an empty people map for nobody", () => {
     expect(findingsOf(`${LOW_ACRE}people: {}\n`).map((f) => f.code)).toEqual(["nobody-home"]);
   });
