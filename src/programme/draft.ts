@@ -161,6 +161,22 @@ export class Draft {
     };
   }
 
+  /** What days of some groups use of each row: by row, by day. */
+  usedBy(spans: readonly { readonly group: number; readonly from: number; readonly to: number }[]): Float64Array[] {
+    const before = this.used.map((used) => used.slice());
+    const sums = { ...this.sums };
+    for (const { group, from, to } of spans) this.addDays(group, from, Math.min(to, this.season.days - 1), -1);
+    const own = before.map((used, r) => used.map((amount, t) => amount - this.used[r][t]));
+    before.forEach((used, r) => this.used[r].set(used));
+    this.sums = sums;
+    return own;
+  }
+
+  /** Hay fed in yards, kg. */
+  get hayFed(): number {
+    return this.sums.hayFed;
+  }
+
   /** Money by rule, in the order of `charges`, of cells, paths and farm together. */
   chargesByRule(index: (rule: string) => number, size: number): Float64Array {
     const sum = new Float64Array(size);
