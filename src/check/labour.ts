@@ -61,7 +61,8 @@ function movesOf(scenario: Scenario, { group, here, hosts, places }: GroupSeason
   const moves: Move[] = [];
   for (let t = 0; t < places.length; t++) {
     const to = places[t]!;
-    const from = t > 0 && here[t - 1] ? places[t - 1]! : NOWHERE;
+    // Parting from a host is the owner's date, like coming onto the farm.
+    const from = t > 0 && here[t - 1] && hosts[t - 1]! < 0 ? places[t - 1]! : NOWHERE;
     if (!here[t] || hosts[t]! >= 0 || to === from || to === NOWHERE || (isYard(to) && from === NOWHERE)) continue;
     const fence = isYard(to) ? (from >= 0 ? group.moveMinutes : 0) : group.moveMinutes + group.setMinutes;
     const hauled = to >= 0 && (from < 0 || scenario.cells[from]!.field !== scenario.cells[to]!.field);

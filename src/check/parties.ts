@@ -1,4 +1,5 @@
 import { isGrazer, type Group, type Scenario } from "../farm/scenario.js";
+import { youngOn } from "../farm/young.js";
 import { intakeKgDmPerDay, liveWeightKg } from "../science/intake.js";
 import { positionOf, rangeIn, type SeasonDays } from "./season-days.js";
 
@@ -32,13 +33,14 @@ export function partyOf(group: Group, days: SeasonDays): Party {
     const range = rangeIn(days, span);
     if (!range) continue;
     const arrival = positionOf(days, span.firstDay);
-    for (let t = range.first; t <= range.last; t++) setDay(party, group, t, t - arrival);
+    for (let t = range.first; t <= range.last; t++) setDay(party, group, t, t - arrival, days.dates[t]!);
   }
   return party;
 }
 
-function setDay(party: Party, group: Group, t: number, age: number): void {
-  const { head, young, intake } = group;
+function setDay(party: Party, group: Group, t: number, age: number, date: string): void {
+  const { head, intake } = group;
+  const young = youngOn(group, date);
   const weight = liveWeightKg(group.weightKg, group.gainKgPerDay, age);
   const youngWeight = young ? liveWeightKg(young.weightKg, young.gainKgPerDay, age) : 0;
   const youngHead = young?.head ?? 0;

@@ -59,6 +59,19 @@ export function cellSimulator(season: Season, halves: readonly Half[] = HALVES):
   const ground = groundOf(season);
   const past = season.scenario.cells.map((_, c) => pastWork(season, c));
   const K = season.ceiling;
+  const sums = nitrogenSums(season);
+  const lastYear = season.year[season.days - 1];
+  // Day by day only where twelve-month windows can differ from the season's sum.
+  const windows = season.days > 365 || season.scenario.cells.some((cell) => cell.pastNitrogen.length > 0);
+  const dropNitrogen = (s: CellState, g: number, first: number, last: number): void => {
+    for (let y = 0; y <= lastYear; y++) {
+      const kg = sums[g][y][last + 1] - sums[g][y][first];
+      s.nitrogen += kg;
+      s.nitrogenByYear[y] += kg;
+    }
+    if (!windows) return;
+    for (let t = first; t <= last; t++) s.deposits.push(t, season.groups[g].nitrogen[t] / season.cells[s.cell].areaHa);
+  };
   const followGap = farmFigure(season, "follow-window", "first");
 
   const grow = (s: CellState, to: number): void => {
@@ -128,7 +141,7 @@ export function cellSimulator(season: Season, halves: readonly Half[] = HALVES):
       if (season.scenario.groups[g].strip) work(s, g, first, last);
       else graze(s, g, first, last);
       s.lastOf[g] = last;
-      dropNitrogen(season, s, g, first, last);
+      dropNitrogen(s, g, first, last);
     },
     probe(s, g, first, last) {
       s.day = first;
@@ -195,12 +208,13 @@ function splitLot(season: Season, s: CellState, g: number, from: number, to: num
   else s.scratched += area;
 }
 
-function dropNitrogen(season: Season, s: CellState, g: number, first: number, last: number): void {
-  const { nitrogen } = season.groups[g];
-  const area = season.cells[s.cell].areaHa;
-  for (let t = first; t <= last; t++) {
-    s.nitrogen += nitrogen[t];
-    s.nitrogenByYear[season.year[t]] += nitrogen[t];
-    s.deposits.push(t, nitrogen[t] / area);
-  }
+/** Sums of a group's nitrogen before a day, by calendar year of the season. */
+function nitrogenSums(season: Season): Float64Array[][] {
+  return season.groups.map((group) =>
+    [0, 1, 2].map((year) => {
+      const sums = new Float64Array(season.days + 1);
+      for (let t = 0; t < season.days; t++) sums[t + 1] = sums[t] + (season.year[t] === year ? group.nitrogen[t] : 0);
+      return sums;
+    }),
+  );
 }

@@ -53,6 +53,9 @@ export class Draft {
   private readonly grass: Float64Array;
   private readonly nitrogenByYear = new Float64Array(3);
   private readonly cutArea = new Map<number, number>();
+  private cellMoney = 0;
+  private cellOver = 0;
+  private hayMade = 0;
   private sums: Sums = { pathMoney: 0, pathOver: 0, rowOver: 0, hayFed: 0, changed: 0, cost: 0, over: 0 };
 
   constructor(readonly season: Season, readonly simulator: CellSimulator, halves: readonly Half[] = HALVES, readonly keep: Keep | null = null) {
@@ -104,6 +107,7 @@ export class Draft {
     this.season.groups.forEach((_, g) => this.addDays(g, 0, this.season.days - 1, 1));
     this.sums.rowOver = this.rowsOver(0, this.season.days - 1);
     this.season.cells.forEach((_, c) => this.live(c, this.states[c]));
+    this.addTotals();
     this.settle();
   }
 
@@ -146,10 +150,18 @@ export class Draft {
       this.cuts[cut.cell] = cut.cuts;
       touch(cut.cell);
     }
+    const oldGrass = this.grass.slice();
+    const oldNitrogen = this.nitrogenByYear.slice();
+    const oldCells = [this.cellMoney, this.cellOver, this.hayMade] as const;
+    let cutsTouched = false;
     for (const c of touched) {
       this.live(c, this.spare[c]);
+      cutsTouched ||= this.states[c].cuts.length > 0 || this.spare[c].cuts.length > 0;
+      this.addState(this.states[c], -1);
+      this.addState(this.spare[c], 1);
       this.swap(c);
     }
+    if (cutsTouched) this.addCuts();
     this.settle();
     return () => {
       for (let i = runs.length - 1; i >= 0; i--) oldPlaces[i].forEach((p, k) => this.put(runs[i].group, runs[i].from + k, p));
@@ -157,6 +169,10 @@ export class Draft {
       if (cut) this.cuts[cut.cell] = oldCuts;
       oldUsed.forEach((slice, r) => this.used[r].set(slice, lo));
       for (const c of touched) this.swap(c);
+      this.grass.set(oldGrass);
+      this.nitrogenByYear.set(oldNitrogen);
+      [this.cellMoney, this.cellOver, this.hayMade] = oldCells;
+      if (cutsTouched) this.addCuts();
       this.sums = before;
     };
   }
@@ -230,36 +246,58 @@ export class Draft {
 
   /** Adds a group's days to the sums and rows, or takes them out; the day after `to` must not depend on them. */
   private addDays(g: number, from: number, to: number, sign: number): void {
-    const { tables, sums, used } = this;
+    const { tables, sums, keep, season } = this;
     const { width } = tables;
-    const keep = this.keep;
-    const hay = this.season.groups[g].hayKg;
-    this.eachDay(g, from, to, (t, place, starts, hauls, step) => {
+    const { cells } = season;
+    const own = this.place[g];
+    const { arrives, hayKg } = season.groups[g];
+    const steps = season.scenario.groups[g].strip?.days ?? 0;
+    const [standMoney, standOver, startMoney, startOver] = [tables.standMoney[g], tables.standOver[g], tables.startMoney[g], tables.startOver[g]];
+    let first = from;
+    if (steps > 0) while (first > 0 && own[first] === own[first - 1] && !arrives[first]) first--;
+    let money = 0;
+    let over = 0;
+    for (let t = from; t <= to; t++) {
+      const place = own[t];
+      if (place === AWAY) continue;
+      const before = t > 0 && !arrives[t] ? own[t - 1] : AWAY;
+      const starts = place !== before;
+      if (starts) first = t;
       const at = t * width + place + 1;
-      let money = tables.standMoney[g][at];
-      let over = tables.standOver[g][at];
+      money += standMoney[at];
+      over += standOver[at];
+      let hauls = -1;
       if (starts) {
-        money += tables.startMoney[g][at];
-        over += tables.startOver[g][at];
+        money += startMoney[at];
+        over += startOver[at];
+        if (place >= 0 && !(before >= 0 && cells[before].field === cells[place].field)) {
+          hauls = cells[place].field;
+          money += tables.haulMoney[g][hauls];
+        }
       }
-      if (hauls >= 0) money += tables.haulMoney[g][hauls];
+      const step = steps > 0 && !starts && place >= 0 && (t - first) % steps === 0;
       if (step) over += tables.stepOver[g][t];
-      if (place === YARD) sums.hayFed += sign * hay[t];
+      if (place === YARD) sums.hayFed += sign * hayKg[t];
       if (keep && keep.place[g][t] !== place) {
         sums.changed += sign;
         money += keep.price;
       }
-      sums.pathMoney += sign * money;
-      sums.pathOver += sign * over;
-      for (let r = 0; r < used.length; r++) {
-        const row = tables.rows[r];
-        let amount = row.stand ? row.stand[g][at] : 0;
-        if (starts && row.start) amount += row.start[g][at];
-        if (hauls >= 0 && row.haul) amount += row.haul[g][hauls];
-        if (step && row.step) amount += row.step[g][t];
-        used[r][t] += sign * amount;
-      }
-    });
+      this.addRows(g, t, at, sign, starts, hauls, step);
+    }
+    sums.pathMoney += sign * money;
+    sums.pathOver += sign * over;
+  }
+
+  private addRows(g: number, t: number, at: number, sign: number, starts: boolean, hauls: number, step: boolean): void {
+    const { rows } = this.tables;
+    for (let r = 0; r < rows.length; r++) {
+      const row = rows[r];
+      let amount = row.stand ? row.stand[g][at] : 0;
+      if (starts && row.start) amount += row.start[g][at];
+      if (hauls >= 0 && row.haul) amount += row.haul[g][hauls];
+      if (step && row.step) amount += row.step[g][t];
+      if (amount !== 0) this.used[r][t] += sign * amount;
+    }
   }
 
   /** Walks a group's days: place, whether a stay starts, the field entered or -1, whether a strip steps. */
@@ -331,30 +369,34 @@ export class Draft {
   }
 
   private totals(): { grass: Float64Array; nitrogenByYear: Float64Array; hayFed: number; hayMade: number; cutArea: Map<number, number> } {
-    let hayMade = 0;
-    for (const s of this.states) hayMade += s.hayMade;
-    return { grass: this.grass, nitrogenByYear: this.nitrogenByYear, hayFed: this.sums.hayFed, hayMade, cutArea: this.cutArea };
+    return { grass: this.grass, nitrogenByYear: this.nitrogenByYear, hayFed: this.sums.hayFed, hayMade: this.hayMade, cutArea: this.cutArea };
   }
 
   private addTotals(): void {
     this.grass.fill(0);
     this.nitrogenByYear.fill(0);
+    this.cellMoney = this.cellOver = this.hayMade = 0;
+    for (const s of this.states) this.addState(s, 1);
+    this.addCuts();
+  }
+
+  private addState(s: CellState, sign: number): void {
+    this.cellMoney += sign * s.money;
+    this.cellOver += sign * s.over;
+    this.hayMade += sign * s.hayMade;
+    const { grass, nitrogenByYear } = this;
+    for (let w = 0; w < grass.length; w++) grass[w] += sign * s.grass[w];
+    for (let y = 0; y < nitrogenByYear.length; y++) nitrogenByYear[y] += sign * s.nitrogenByYear[y];
+  }
+
+  private addCuts(): void {
     this.cutArea.clear();
-    for (const s of this.states) {
-      for (let w = 0; w < this.grass.length; w++) this.grass[w] += s.grass[w];
-      for (let y = 0; y < 3; y++) this.nitrogenByYear[y] += s.nitrogenByYear[y];
-      for (let i = 0; i < s.cuts.length; i += 2) this.cutArea.set(s.cuts[i], (this.cutArea.get(s.cuts[i]) ?? 0) + s.cuts[i + 1]);
-    }
+    for (const s of this.states) for (let i = 0; i < s.cuts.length; i += 2) this.cutArea.set(s.cuts[i], (this.cutArea.get(s.cuts[i]) ?? 0) + s.cuts[i + 1]);
   }
 
   private settle(): void {
-    this.addTotals();
-    let cost = this.sums.pathMoney;
-    let over = this.sums.pathOver + this.sums.rowOver;
-    for (const s of this.states) {
-      cost += s.money;
-      over += s.over;
-    }
+    let cost = this.sums.pathMoney + this.cellMoney;
+    let over = this.sums.pathOver + this.sums.rowOver + this.cellOver;
     const totals = this.totals();
     for (const rule of this.tables.farm) {
       const { money, over: more } = rule.judge(totals);

@@ -1,4 +1,5 @@
 import { isBird, isGrazer, type Group, type Scenario } from "../farm/scenario.js";
+import { youngOn } from "../farm/young.js";
 import { daysBetween, spanHolds } from "../quantity/calendar.js";
 import { hayKg } from "../science/hay.js";
 import { intakeKgDmPerDay, liveWeightKg, takenKgDm } from "../science/intake.js";
@@ -18,7 +19,7 @@ function needsOn(group: Group, date: string): Needs | null {
   if (!span) return null;
   const days = daysBetween(span.firstDay, date);
   const weight = liveWeightKg(group.weightKg, group.gainKgPerDay, days);
-  const young = group.young;
+  const young = youngOn(group, date);
   const youngWeight = young ? liveWeightKg(young.weightKg, young.gainKgPerDay, days) : 0;
   const youngHead = young?.head ?? 0;
   const intake = "kgDmPerHeadDay" in group.intake
