@@ -1,3 +1,4 @@
+import type { Finding } from "../farm/finding.js";
 import { commandLineFinding, InputFault } from "./outcome.js";
 
 export const EFFORTS = ["quick", "usual", "long"] as const;
@@ -24,38 +25,62 @@ function columnOf(args: readonly string[], index: number): number {
   return args.slice(0, index).reduce((sum, arg) => sum + arg.length + 1, 1);
 }
 
-/** Reads `--name` as a whole number within limits. */
-export function wholeNumber(name: string, least: number, most: number): (given: unknown) => number | undefined {
-  return (given) => {
-    if (given === undefined) return undefined;
-    const text = String(given).trim();
-    const value = Number(text);
-    if (/^\d+$/.test(text) && value >= least && value <= most) return value;
-    throw refused(name, text, `a whole number from ${least} to ${most}`, `write --${name} ${least > 1 ? least : 1}`);
+/** An option as typed: nothing when it was not given. */
+type Typed = string | undefined;
+
+export interface TypedPlanOptions {
+  readonly out?: Typed;
+  readonly effort?: Typed;
+  readonly seed?: Typed;
+  readonly seconds?: Typed;
+  readonly columns?: Typed;
+}
+
+export interface PlanOptions {
+  readonly out: string | null;
+  readonly effort: Effort;
+  readonly seed: number;
+  readonly seconds: number | null;
+  readonly columns: number | null;
+}
+
+const USUAL_SEED = 1;
+
+/** Reads the options of `plan`, or stops with every finding about them. */
+export function readPlanOptions(typed: TypedPlanOptions): PlanOptions {
+  const findings: Finding[] = [];
+  const say = (finding: Finding): null => {
+    findings.push(finding);
+    return null;
   };
-}
-
-export const readSeed = wholeNumber("seed", 0, MOST_SEED);
-export const readSeconds = wholeNumber("seconds", 1, MOST_SECONDS);
-export const readColumns = wholeNumber("columns", LEAST_COLUMNS, MOST_COLUMNS);
-
-/** Reads `--effort`. */
-export function readEffort(given: unknown): Effort {
-  const effort = EFFORTS.find((one) => one === given);
-  if (effort) return effort;
-  throw refused("effort", String(given), "quick, usual or long", "write --effort usual");
-}
-
-/** Reads a file or folder name. */
-export function readName(name: string): (given: unknown) => string | undefined {
-  return (given) => {
-    if (given === undefined) return undefined;
-    if (typeof given === "string" && given.trim() !== "") return given;
-    throw refused(name, String(given), "a name", `write a name after --${name}`);
+  const options = {
+    out: typed.out === undefined ? null : named("out", typed.out, say),
+    effort: typed.effort === undefined ? ("usual" as const) : effortOf(typed.effort, say) ?? "usual",
+    seed: wholeNumber("seed", typed.seed, [0, MOST_SEED], say) ?? USUAL_SEED,
+    seconds: wholeNumber("seconds", typed.seconds, [1, MOST_SECONDS], say),
+    columns: wholeNumber("columns", typed.columns, [LEAST_COLUMNS, MOST_COLUMNS], say),
   };
+  if (findings.length > 0) throw new InputFault(findings);
+  return options;
 }
 
-function refused(name: string, text: string, allowed: string, next: string): InputFault {
-  const found = text === "" || text === "NaN" ? `--${name} has nothing after it` : `--${name} is ${text}`;
-  return new InputFault([commandLineFinding("option-value", found, allowed, next)]);
+type Say = (finding: Finding) => null;
+
+function wholeNumber(name: string, typed: Typed, [least, most]: readonly [number, number], say: Say): number | null {
+  if (typed === undefined) return null;
+  const value = Number(typed);
+  if (/^\d+$/.test(typed) && value >= least && value <= most) return value;
+  return say(refused(name, typed, `a whole number from ${least} to ${most}`, `write --${name} ${Math.max(1, least)}`));
+}
+
+function effortOf(typed: string, say: Say): Effort | null {
+  return EFFORTS.find((one) => one === typed) ?? say(refused("effort", typed, "quick, usual or long", "write --effort usual"));
+}
+
+function named(name: string, typed: string, say: Say): string | null {
+  return typed.trim() === "" ? say(refused(name, typed, "a name", `write a name after --${name}`)) : typed;
+}
+
+function refused(name: string, typed: string, allowed: string, next: string): Finding {
+  return commandLineFinding("option-value", typed.trim() === "" ? `--${name} has nothing after it` : `--${name} is ${typed}`, allowed, next);
 }

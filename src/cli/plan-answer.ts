@@ -51,7 +51,7 @@ export function planAnswer({ scenario, planned, made, asked, files, notes }: Pla
 /** (hand rule - cost) / (hand rule - bound): share of what could be saved at all; null when there is nothing to save. */
 export function savedOfPossible(planned: Pick<Planned, "cost" | "bound" | "handRuleCost">): number | null {
   const possible = planned.handRuleCost - Math.max(0, planned.bound);
-  return possible > 1e-6 ? (planned.handRuleCost - planned.cost) / possible : null;
+  return possible > 1e-6 ? Math.round((1e4 * (planned.handRuleCost - planned.cost)) / possible) / 1e4 : null;
 }
 
 function hundredths(figure: number): number {

@@ -3,7 +3,7 @@ import type { Scenario } from "../farm/scenario.js";
 import { breachText } from "./cost-text.js";
 import { madeOf, todayHere } from "./made.js";
 import { openFarm } from "./open.js";
-import type { Effort } from "./options.js";
+import type { PlanOptions } from "./options.js";
 import { refuseWhatIsThere, usualFolder, writeOut } from "./out-folder.js";
 import type { Outcome } from "./outcome.js";
 import { planAnswer, type PlanSeen } from "./plan-answer.js";
@@ -14,17 +14,11 @@ import { SHEETS, sheetFiles } from "./sheet-files.js";
 import { planningServices } from "./services.js";
 import { stopOnInterrupt } from "./stop.js";
 
-export interface PlanGiven {
+export interface PlanGiven extends PlanOptions {
   readonly farm: string;
-  readonly out?: string | undefined;
-  readonly effort: Effort;
-  readonly seed?: number | undefined;
-  readonly seconds?: number | undefined;
   readonly replace: boolean;
-  readonly columns?: number | undefined;
 }
 
-const USUAL_SEED = 1;
 const USUAL_COLUMNS = 100;
 
 /** `inbye plan FARM`: plans the season, writes the sheets, says what it costs and how good it is. */
@@ -32,10 +26,9 @@ export async function planCommand(given: PlanGiven, screen: Screen): Promise<Out
   const { value: scenario, notes } = openFarm(given.farm);
   const folder = given.out ?? usualFolder(given.farm);
   refuseWhatIsThere(folder, SHEETS, given.replace);
-  const seed = given.seed ?? USUAL_SEED;
-  const planned = await planWatched(scenario, given, seed, screen);
+  const planned = await planWatched(scenario, given, screen);
   const made = madeOf(scenario, planned, todayHere());
-  const asked = { effort: given.effort, seed };
+  const asked = { effort: given.effort, seed: given.seed };
   const refused = planned.kind === "no-plan";
   const files = refused ? [] : writeOut(folder, sheetFiles(scenario, planned, made), given.replace);
   const seen: PlanSeen = { scenario, planned, made, asked, files, notes };
@@ -47,11 +40,11 @@ export async function planCommand(given: PlanGiven, screen: Screen): Promise<Out
 }
 
 /** Plans with progress on the terminal and Ctrl-C minded. */
-async function planWatched(scenario: Scenario, given: PlanGiven, seed: number, screen: Screen): Promise<Planned> {
+async function planWatched(scenario: Scenario, given: PlanGiven, screen: Screen): Promise<Planned> {
   const line = progressLine(screen, scenario.prices.currency);
   const { stop, release } = stopOnInterrupt(() => screen.aside("\nStopping with the best plan found; Ctrl-C again quits.\n"));
   try {
-    const effort = { name: given.effort, seed, capSeconds: given.seconds ?? null };
+    const effort = { name: given.effort, seed: given.seed, capSeconds: given.seconds };
     return await planSeason(scenario, planningServices(), effort, (progress) => line.show(progress), stop);
   } finally {
     line.clear();

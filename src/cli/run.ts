@@ -3,7 +3,7 @@ import { checkCommand } from "./check.js";
 import { CHECK, EXAMPLES, EXIT_CODES, PLAN, READ, WHAT_IT_IS, type Example } from "./examples.js";
 import { findingsOutcome } from "./findings-text.js";
 import { holdToSchema } from "./hold-to-schema.js";
-import { EFFORTS, readColumns, readEffort, readName, readSeconds, readSeed, refuseTwice } from "./options.js";
+import { EFFORTS, readPlanOptions, refuseTwice } from "./options.js";
 import { commandLineFinding, InputFault, type ExitCode, type Outcome } from "./outcome.js";
 import { planCommand } from "./plan.js";
 import { readCommand } from "./read.js";
@@ -46,7 +46,7 @@ function commandsOf(args: readonly string[], screen: Screen, choose: (job: Job) 
       .parserConfiguration({ "dot-notation": false, "boolean-negation": false })
       .usage(`${WHAT_IT_IS}\n\n$0 COMMAND ...`)
       .command("read <farm>", READ, readOptions, (given) => choose(() => readCommand(given, screen)))
-      .command("plan <farm>", PLAN, planOptions, (given) => choose(() => planCommand(given, screen)))
+      .command("plan <farm>", PLAN, planOptions, (given) => choose(() => planCommand({ ...readPlanOptions(given), farm: given.farm, replace: given.replace }, screen)))
       .command("check <farm> <plan>", CHECK, checkOptions, (given) => choose(() => checkCommand(given, screen)))
       .epilogue(EXIT_CODES)
       .wrap(Math.min(screen.columns ?? 100, 110))
@@ -61,7 +61,10 @@ function commandsOf(args: readonly string[], screen: Screen, choose: (job: Job) 
 }
 
 const json = { type: "boolean", describe: "Print one JSON object and nothing else; its shape is in schemas/", default: false } as const;
-const columns = { type: "string", requiresArg: true, coerce: readColumns, describe: "Width of the printed grid in characters" } as const;
+/** An option with a value, kept as typed: what it may be is asked in one place, all at once. */
+function valued(describe: string) {
+  return { type: "string", describe } as const;
+}
 
 function readOptions(command: Argv) {
   return withExamples(command, EXAMPLES.read)
@@ -73,12 +76,12 @@ function readOptions(command: Argv) {
 function planOptions(command: Argv) {
   return withExamples(command, EXAMPLES.plan)
     .positional("farm", { type: "string", demandOption: true, describe: "Farm file" })
-    .option("out", { type: "string", requiresArg: true, coerce: readName("out"), describe: "Folder for the sheets; plans/ and the farm file's name unless given" })
-    .option("effort", { type: "string", requiresArg: true, default: "usual", coerce: readEffort, describe: `How hard to look: ${EFFORTS.join(", ")}` })
-    .option("seed", { type: "string", requiresArg: true, coerce: readSeed, describe: "Number that the search starts from (1); same farm, seed and effort, same plan" })
-    .option("seconds", { type: "string", requiresArg: true, coerce: readSeconds, describe: "Stop after so many seconds with the best plan found" })
+    .option("out", valued("Folder for the sheets; plans/ and the farm file's name unless given"))
+    .option("effort", valued(`How hard to look: ${EFFORTS.join(", ")}; usual unless given`))
+    .option("seed", valued("Number that the search starts from, 1 unless given; same farm, seed and effort, same plan"))
+    .option("seconds", valued("Stop after so many seconds with the best plan found"))
     .option("replace", { type: "boolean", default: false, describe: "Write over sheets that are there" })
-    .option("columns", columns)
+    .option("columns", valued("Width of the printed grid in characters"))
     .option("json", json);
 }
 
@@ -99,9 +102,6 @@ function usageFinding(message: string) {
   if (unknown) return commandLineFinding("option-unknown", `not known here: ${unknown[1]}`, "inbye --help lists the commands, inbye COMMAND --help its options", "");
   if (message.startsWith("Not enough non-option")) {
     return commandLineFinding("file-not-named", "a file is missing", "read and plan take a farm file, check a farm file and a plan", "inbye --help shows examples");
-  }
-  if (/^Not enough arguments following/.test(message)) {
-    return commandLineFinding("option-value", `--${message.split(": ")[1] ?? ""} has nothing after it`, "it takes a value", "inbye COMMAND --help says which");
   }
   return commandLineFinding("command-missing", message, "", "inbye --help shows examples");
 }

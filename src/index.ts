@@ -1,0 +1,24 @@
+/** Public names, for other programs: types and the functions of the road, no code of its own. */
+export type { Finding, Result } from "./farm/finding.js";
+export type { Scenario } from "./farm/scenario.js";
+export { readScenario } from "./farm/read-scenario.js";
+export { loadTables } from "./files/tables.js";
+export type { Plan, Stay, Cut } from "./plan/plan.js";
+export { readGrid } from "./plan/read-grid.js";
+export { readPlanFile } from "./plan/read-plan-file.js";
+export { writePlanFile, type PlanFile } from "./plan/plan-file.js";
+export type { Breach, Charge, Rule, RuleId } from "./rules/rule.js";
+export { RULES } from "./rules/index.js";
+export { checkPlan } from "./check/check-plan.js";
+export type { Report } from "./check/report.js";
+export { landSummary, type LandSummary } from "./decide/land.js";
+export { planSeason, type Planned, type Progress, type Services } from "./decide/plan-season.js";
+export type { Effort } from "./decide/effort.js";
+export type { Solver } from "./programme/solver.js";
+export { highsSolver } from "./solvers/highs.js";
+export { javascriptLpSolver } from "./solvers/javascript-lp-solver.js";
+export { nodeThreads } from "./threads/node-threads.js";
+export type { Made } from "./sheets/made.js";
+export { seasonGridText } from "./sheets/season-grid-text.js";
+export { seasonGridHtml } from "./sheets/season-grid-html.js";
+export { gridCsv } from "./sheets/grid-csv.js";
