@@ -1,4 +1,4 @@
-import { monthOf, type IsoDate, type Span } from "../quantity/calendar.js";
+import { addDays, daysBetween, monthOf, type IsoDate, type Span } from "../quantity/calendar.js";
 import { figureOf, isBird, isGrazer, type Group, type Scenario } from "../farm/scenario.js";
 import type { Plan, Stay } from "./plan.js";
 
@@ -37,13 +37,16 @@ const some = (test: (group: Group) => boolean) => (asked: Asked): null | false =
 const ruminant = (group: Group): boolean => ["cattle", "sheep", "goats"].includes(group.kind);
 const inMilk = (group: Group): boolean => group.kind === "cattle" && (group.young !== null || /milk|with calf/.test(group.animalClass));
 
-/** From the first to the last stay in a cell that touches the months, for the groups that count. */
+/** From the first to the last day of the months on which one of the groups that count stands in a cell. */
 function daysIn(asked: Asked, first: number, last: number, counts: (group: Group) => boolean): Span | false {
   const names = asked.groups.filter(counts).map((group) => group.name);
   const inMonths = (day: IsoDate): boolean => monthOf(day) + 1 >= first && monthOf(day) + 1 <= last;
-  const stays = asked.inCells.filter((stay) => names.includes(stay.group) && (inMonths(stay.firstDay) || inMonths(stay.lastDay)));
-  if (stays.length === 0) return false;
-  return { firstDay: stays.map((stay) => stay.firstDay).sort()[0]!, lastDay: stays.map((stay) => stay.lastDay).sort().at(-1)! };
+  const days = asked.inCells.filter((stay) => names.includes(stay.group)).flatMap(daysOf).filter(inMonths).sort();
+  return days.length === 0 ? false : { firstDay: days[0]!, lastDay: days.at(-1)! };
+}
+
+function daysOf({ firstDay, lastDay }: Stay): readonly IsoDate[] {
+  return Array.from({ length: daysBetween(firstDay, lastDay) + 1 }, (_, i) => addDays(firstDay, i));
 }
 
 function hotMonths({ scenario }: Asked): readonly [number, number] {

@@ -12,6 +12,12 @@ export function moneyWords(money: number, currency: string): string {
   return figure(Math.round(money));
 }
 
+/** "about £8", "under £1". */
+export function aboutMoney(money: number, currency: string): string {
+  const words = moneyWords(money, currency);
+  return words.startsWith("under") ? words : `about ${words}`;
+}
+
 /** "0.28 ha", or acres on a US farm. */
 export function areaWords(areaHa: number, units: Scenario["units"]): string {
   return units === "US" ? `${(areaHa / UNITS.area["ac"]!).toFixed(2)} ac` : `${areaHa.toFixed(2)} ha`;

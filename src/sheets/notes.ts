@@ -1,7 +1,7 @@
 import { addDays, daysBetween, type IsoDate } from "../quantity/calendar.js";
 import type { Charge, RuleId } from "../rules/rule.js";
 import { weekdayMonth } from "./day-words.js";
-import { moneyWords } from "./figure-words.js";
+import { aboutMoney, moneyWords } from "./figure-words.js";
 import type { Sheet } from "./made.js";
 import { RUNNING, ruleWords } from "./rule-words.js";
 
@@ -87,7 +87,11 @@ function chargeWords({ group, cell, found }: Pick<Charge, "group" | "cell" | "fo
 
 function eventText(event: Event, currency: string): string {
   const until = event.lastDay > event.day && event.times > 1 ? ` to ${weekdayMonth(event.lastDay)}` : "";
-  return `${weekdayMonth(event.day)}${until}: ${event.words}. About ${moneyWords(event.money, currency)}.`;
+  return `${weekdayMonth(event.day)}${until}: ${event.words}. ${capital(aboutMoney(event.money, currency))}.`;
+}
+
+function capital(words: string): string {
+  return words.slice(0, 1).toUpperCase() + words.slice(1);
 }
 
 function largestByMonth(events: readonly Event[]): Event[] {
@@ -125,7 +129,7 @@ export function smallWords(notes: readonly SmallNotes[], currency: string): stri
 
 /** "This plan costs about £431. No plan can cost less than about £402. By eye it would cost about £960." */
 export function costWords({ made }: Sheet): string {
-  const about = (money: number): string => `about ${moneyWords(money, made.currency)}`;
+  const about = (money: number): string => aboutMoney(money, made.currency);
   const least = made.bound === null ? "" : ` No plan can cost less than ${about(made.bound)}.`;
   const eye = made.handRuleCost === null ? "" : ` By eye it would cost ${about(made.handRuleCost)}.`;
   return `This plan costs ${about(made.cost)}.${least}${eye}`;

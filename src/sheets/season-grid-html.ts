@@ -4,7 +4,7 @@ import type { Plan } from "../plan/plan.js";
 import { fullDay, spanWords } from "./day-words.js";
 import { groundRows } from "./grid/cell-rows.js";
 import { gridCss, type Paper } from "./grid/css.js";
-import { footDrawing, footOf } from "./grid/foot.js";
+import { FOOT_LINES, footDrawing, footOf } from "./grid/foot.js";
 import { dayRows, groupRows } from "./grid/group-rows.js";
 import { head, uprights } from "./grid/head.js";
 import { HEIGHT, WIDTH, layoutOf, rowsThatFit, type Layout } from "./grid/layout.js";
@@ -25,6 +25,7 @@ export interface SeasonGridOptions {
 export function seasonGridHtml(scenario: Scenario, plan: Plan, report: Report, made: Made, { paper = "A4" }: SeasonGridOptions = {}): string {
   const sheet: Sheet = { scenario, plan, report, made };
   const notes = notesOf(sheet);
+  const { parts, footLines } = laid(sheet, notes);
   const title = `${scenario.farm}: season grid`;
   return `<!DOCTYPE html>
 <html lang="en">
@@ -40,7 +41,7 @@ ${gridCss(paper, WIDTH, HEIGHT)}
 <div class="screen"><h1>${escaped(title)}</h1>
 <p>Plan made ${escaped(fullDay(made.madeOn))}, version ${made.version}. Throw older sheets away. All that is drawn stands in tables below.</p></div>
 <main>
-${seasonParts(sheet, notes).map((part) => drawing(sheet, part, notes)).join("\n")}
+${parts.map((part) => drawing(sheet, part, notes, footLines)).join("\n")}
 </main>
 ${twin(sheet, notes)}
 </body>
@@ -48,15 +49,24 @@ ${twin(sheet, notes)}
 `;
 }
 
-/** The sheets of a season: the longest foot decides how many rows of ground fit. */
-function seasonParts(sheet: Sheet, notes: Notes): readonly Part[] {
-  const { groups, fields } = sheet.scenario;
-  const feet = daySpans(seasonDays(sheet.scenario)).map(({ days }) => footOf(sheet, notes, days).height);
-  return partsOf(sheet, rowsThatFit(groups.length, fields.length, Math.max(...feet)));
+interface Laid {
+  readonly parts: readonly Part[];
+  readonly footLines: number;
 }
 
-function drawing(sheet: Sheet, part: Part, notes: Notes): string {
-  const foot = footOf(sheet, notes, part.days);
+/** The sheets of a season: the longest foot decides how many rows of ground fit, and gives way where that saves a sheet. */
+function laid(sheet: Sheet, notes: Notes): Laid {
+  const { groups, fields } = sheet.scenario;
+  const tries = Array.from({ length: FOOT_LINES.most - FOOT_LINES.least + 1 }, (_, i) => {
+    const footLines = FOOT_LINES.most - i;
+    const feet = daySpans(seasonDays(sheet.scenario)).map(({ days }) => footOf(sheet, notes, days, footLines).height);
+    return { footLines, parts: partsOf(sheet, rowsThatFit(groups.length, fields.length, Math.max(...feet))) };
+  });
+  return tries.reduce((best, one) => (one.parts.length < best.parts.length ? one : best));
+}
+
+function drawing(sheet: Sheet, part: Part, notes: Notes, footLines: number): string {
+  const foot = footOf(sheet, notes, part.days, footLines);
   const layout: Layout = layoutOf(sheet, part, foot.height);
   const here = notes.numbered.filter((note) => part.days.includes(note.day));
   const id = `sheet-${part.number}`;

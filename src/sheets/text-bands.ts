@@ -56,8 +56,11 @@ export function bandText(sheet: Sheet, days: readonly IsoDate[], style: BandStyl
     ...scenario.groups.map((group) => row(group.name, placeLine(sheet, days, group.name))),
     row("People", counts((day) => peopleAtHome(scenario, day))), row("Moves", counts((day) => moves.filter((move) => move.day === day).length)),
     row("Notes", days.map((day) => ({ glyph: noted.has(day) ? "^" : " ", part: "note" as const }))),
-    ...scenario.fields.flatMap((field) => [field.name, ...field.cells.map((name) => row(name, cellLine(sheet, days, scenario.cells.find((cell) => cell.name === name)!, style.glyphs)))]),
-    "Yards", ...scenario.yards.map((yard) => row(yard.name, days.map((day) => staySign(sheet, sheet.plan.stays.filter((stay) => stay.yard === yard.name), day, style.glyphs) ?? { glyph: ".", part: null }))),
+    ...scenario.fields.flatMap((field) => {
+      const cells = scenario.cells.filter((cell) => cell.field === field.name);
+      return [field.name, ...cells.map((cell) => row(cell.name, cellLine(sheet, days, cell, style.glyphs)))];
+    }),
+    "Yards", ...scenario.yards.map((yard) => row(yard.name, yardLine(sheet, days, yard.name, style.glyphs))),
   ].join("\n");
 }
 
@@ -140,6 +143,11 @@ function cellLine(sheet: Sheet, days: readonly IsoDate[], cell: Cell, glyphs: Gl
     if (spans.length === 0) return { glyph: ".", part: null };
     return { glyph: spans.some((one) => one.openShare === 0) ? "x" : ":", part: "shut" };
   });
+}
+
+function yardLine(sheet: Sheet, days: readonly IsoDate[], yard: string, glyphs: Glyphs): readonly Sign[] {
+  const stays = sheet.plan.stays.filter((stay) => stay.yard === yard);
+  return days.map((day) => staySign(sheet, stays, day, glyphs) ?? { glyph: ".", part: null });
 }
 
 /** The group that stands there; groups that run together show as their host, others as two. */

@@ -19,5 +19,7 @@ export function expectGolden(name: string, text: string): void {
   }
   mkdirSync(dirname(kept), { recursive: true });
   writeFileSync(changed, text);
-  expect(text, `${name} differs; the new one is beside it as -changed`).toBe(existsSync(kept) ? readFileSync(kept, "utf8") : "");
+  const before = existsSync(kept) ? readFileSync(kept, "utf8").split("\n") : [];
+  const at = text.split("\n").findIndex((line, i) => line !== before[i]);
+  expect.fail(`${name} differs from line ${at + 1}; the new one is beside it as -changed`);
 }

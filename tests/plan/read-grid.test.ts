@@ -71,23 +71,23 @@ describe("reading a grid by days", () => {
 describe("reading a grid by groups and by cells", () => {
   const head = DAYS.join(",");
   it("reads groups down", () => {
-    const rows = [`Cows,H1,,H2,,10,,,,,`, `Cy,yard,,H1,,,,,,,away`, `L,away,,Hen barn,,H1,,,,,`, `cut,,,F3 hay,F3 topping + 10 hay,,,,,,`];
+    const rows = ["Cows,H1,,H2,,10,,,,,", "Cy,yard,,H1,,,,,,,away", "L,away,,Hen barn,,H1,,,,,", "cut,,,F3 hay,F3 topping + 10 hay,,,,,,"];
     expect(planOf([`group,${head}`, ...rows].join("\n"))).toEqual(TYPED_PLAN);
   });
 
   it("reads cells down, several letters or names in one box", () => {
-    const rows = [`H1,C,C,Cy,Young cows,Cy Layers,Young cows L,Cy L,L Cy,L Cy,L`, `H2,,,C,C,nobody,,,,,`, `10,,,,hay,C,C,C,C,C,C`, `F3,,,cut,topping,,,,,,`,
-      `Long 1,,,,,,,,,,`, `yard: Barn lot,Cy,Cy,,,,,,,,`, `yard,,,L,L,,,,,,`];
+    const rows = ["H1,C,C,Cy,Young cows,Cy Layers,Young cows L,Cy L,L Cy,L Cy,L", "H2,,,C,C,nobody,,,,,", "10,,,,hay,C,C,C,C,C,C", "F3,,,cut,topping,,,,,,",
+      "Long 1,,,,,,,,,,", "yard: Barn lot,Cy,Cy,,,,,,,,", "yard,,,L,L,,,,,,"];
     expect(planOf([`cell,${head}`, ...rows].join("\n"))).toEqual(TYPED_PLAN);
   });
 
   it("holds a group in two places, and one in none: the check judges that", () => {
-    const rows = [`H1,C,,,,,,,,,`, `H2,C,,,,,,,,,`];
+    const rows = ["H1,C,,,,,,,,,", "H2,C,,,,,,,,,"];
     expect(planOf([`cell,${head}`, ...rows].join("\n")).stays).toEqual([stay("Cows", "H1", null, 1, 1), stay("Cows", "H2", null, 1, 1)]);
   });
 
   it("says which cells have no row", () => {
-    const result = read([`cell,${head}`, `H1,C,,,,,,,,,`].join("\n"));
+    const result = read([`cell,${head}`, "H1,C,,,,,,,,,"].join("\n"));
     expect(result.ok && result.notes.map((note) => note.found)).toEqual(["no row for H2, 10, Long 1, F3"]);
   });
 });
@@ -121,7 +121,7 @@ describe("what a grid gets wrong", () => {
 
   it("finds a group, a cell or a day named twice", () => {
     expect(codes(TYPED.replace("Cows,Cy,Layers", "Cows,C,Layers"))).toEqual(["group-missing", "name-twice"]);
-    expect(codes(["cell," + DAYS.join(","), `H1,C,,,,,,,,,`, `H1,,,,,,,,,,`].join("\n"))).toEqual(["name-twice"]);
+    expect(codes(["cell," + DAYS.join(","), "H1,C,,,,,,,,,", "H1,,,,,,,,,,"].join("\n"))).toEqual(["name-twice"]);
   });
 
   it("refuses a move from where the group did not stand", () => {
@@ -135,7 +135,7 @@ describe("what a grid gets wrong", () => {
 
   it("refuses a cut without its kind, or in a yard", () => {
     expect(codes(TYPED.replace("F3 hay", "F3"))).toEqual(["cut-form"]);
-    expect(codes(["cell," + DAYS.join(","), `yard,cut,,,,,,,,,`].join("\n"))).toEqual(["cut-form"]);
+    expect(codes(["cell," + DAYS.join(","), "yard,cut,,,,,,,,,"].join("\n"))).toEqual(["cut-form"]);
   });
 
   it("says what the first box may hold, and that a file is empty", () => {

@@ -18,9 +18,9 @@ describe("season grid for a terminal", () => {
     });
   }
 
-  test.prop([fc.integer({ min: 40, max: 240 })], { numRuns: 25 })("never is wider than asked", (columns) => {
+  test.prop([fc.integer({ min: 40, max: 240 })], { numRuns: 8 })("never is wider than asked", (columns) => {
     expect(Math.max(...text(columns).split("\n").map((line) => line.length))).toBeLessThanOrEqual(columns);
-  });
+  }, 30_000);
 
   it("shows each cell on each day once, as the plan has it", () => {
     const rows = text(80).split("\n").filter((line) => line.startsWith("K4 "));
@@ -51,11 +51,10 @@ describe("season grid for a terminal", () => {
       columns: 80,
       paint: (piece, part, kind) => {
         seen.add(kind ?? part);
-        return `\u001b[1m${piece}\u001b[0m`;
+        return `«${piece}»`;
       },
     });
-    // eslint-disable-next-line no-control-regex
-    expect(painted.replaceAll(/\u001b\[\d+m/g, "")).toBe(text(80));
+    expect(painted.replaceAll(/[«»]/g, "")).toBe(text(80));
     expect([...seen].sort()).toEqual(["broilers", "cattle", "cut", "head", "layers", "note", "pigs", "shut", "weekend"]);
   });
 });

@@ -136,7 +136,9 @@ const FIGURE_ROOM = 3.4;
 /** A figure stands on blank paper only: no bar, post or cut just before. */
 function hasRoom(layout: Layout, stay: Stay, stays: readonly Stay[]): boolean {
   const from = addDays(stay.firstDay, -Math.ceil(FIGURE_ROOM / layout.dayWidth));
-  return !stays.some((other) => other.lastDay >= from && other.lastDay < stay.firstDay) && from >= layout.part.days[0]!;
+  const before = (day: IsoDate): boolean => from <= day && day < stay.firstDay;
+  const cut = layout.sheet.plan.cuts.some((one) => one.cell === stay.cell && before(one.day));
+  return !cut && !stays.some((other) => before(other.lastDay)) && from >= layout.part.days[0]!;
 }
 
 /** Farthest day behind the leader that still reads as following. */

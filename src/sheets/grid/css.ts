@@ -15,21 +15,21 @@ const SCREEN_SCALE = 1.66;
 /** The drawing counts its widths in this sans, which the machine's own may pass; the page beside it takes the machine's. */
 const DRAWN_IN = '"Liberation Sans",Arial,Helvetica,system-ui,sans-serif';
 
-/**
- * Style of the page: colours on the screen, black on white in print, with grey only for weekends.
- *
- * @param width width and height of the drawing, mm
- */
-export function gridCss(paper: Paper, width: number, height: number): string {
-  const { page, scale } = PAPERS[paper];
-  const size = (by: number): string => `width:${(width * by).toFixed(1)}mm;height:${(height * by).toFixed(1)}mm`;
-  return `
+const SCREEN = `
 :root{--ink:#1B1A17;--soft:#55524A;--paper:#FBFAF5;--weekend:#EDEAE0;--rule:#8A867C;--pick:#14507A}
 *{box-sizing:border-box}
 body{margin:0;padding:20px;background:var(--paper);color:var(--ink);font:16px/1.45 system-ui,"Liberation Sans",Arial,sans-serif;font-variant-numeric:tabular-nums}
 .sheet{overflow-x:auto;margin:0 0 32px;border-top:3px solid var(--ink);padding-top:12px}
 .sheet:focus-visible{outline:3px solid var(--pick)}
-.sheet svg{display:block;${size(SCREEN_SCALE)};font-family:${DRAWN_IN};font-variant-numeric:tabular-nums}
+h1{font-size:22px;margin:0 0 8px}h2{font-size:19px;margin:0 0 8px;border-top:3px solid var(--ink);padding-top:12px}h3{font-size:16px;margin:12px 0 8px}
+.twin{max-width:1100px}.twin section{margin:0 0 32px}
+table{border-collapse:collapse;width:100%}th,td{text-align:left;padding:4px 12px 4px 0;border-bottom:1px solid var(--rule);vertical-align:top}
+thead th{border-bottom-width:2px}
+caption{text-align:left;font-size:15px;color:var(--soft);padding:0 0 8px}
+ol,ul{margin:0;padding-left:28px}`;
+
+const DRAWING = `
+.sheet svg{display:block;font-family:${DRAWN_IN};font-variant-numeric:tabular-nums}
 svg text{fill:var(--ink)}
 svg .reverse{fill:var(--paper)}
 svg .rim{paint-order:stroke;stroke:var(--paper);stroke-width:.7;stroke-linejoin:round}
@@ -49,23 +49,25 @@ svg .dashes{stroke-dasharray:.9 .6}
 svg .fill{fill:var(--fill)}
 svg .frame{fill:none;stroke:var(--ink)}
 svg .pl{fill:none;stroke:var(--line)}
-svg .pf{fill:var(--line)}
-${KINDS.map((kind) => `.k-${kind}{--fill:${MARKS[kind].fill};--line:${MARKS[kind].line}}`).join("\n")}
-h1{font-size:22px;margin:0 0 8px}h2{font-size:19px;margin:0 0 8px;border-top:3px solid var(--ink);padding-top:12px}
-.twin{max-width:1100px}.twin section{margin:0 0 32px}
-table{border-collapse:collapse;width:100%}th,td{text-align:left;padding:4px 12px 4px 0;border-bottom:1px solid var(--rule);vertical-align:top}thead th{border-bottom-width:2px}
-caption{text-align:left;font-size:15px;color:var(--soft);padding:0 0 8px}
-ol,ul{margin:0;padding-left:28px}
-@page{size:${page};margin:8mm}
-@media print{
+svg .pf{fill:var(--line)}`;
+
+const PRINT = `
 :root{--ink:#000;--soft:#000;--paper:#fff;--weekend:#ddd;--rule:#000}
 body{padding:0;background:#fff}
 .screen,.twin{display:none}
 .sheet{overflow:visible;margin:0;border:0;padding:0;break-after:page;break-inside:avoid}
 .sheet:last-of-type{break-after:auto}
-.sheet svg{${size(scale)}}
 ${KINDS.map((kind) => `.k-${kind}`).join(",")}{--fill:#fff;--line:#000}
-*{-webkit-print-color-adjust:exact;print-color-adjust:exact}
-}
-`.trim();
+*{-webkit-print-color-adjust:exact;print-color-adjust:exact}`;
+
+/**
+ * Style of the page: colours on the screen, black on white in print, with grey only for weekends.
+ *
+ * @param width width and height of the drawing, mm
+ */
+export function gridCss(paper: Paper, width: number, height: number): string {
+  const { page, scale } = PAPERS[paper];
+  const size = (by: number): string => `.sheet svg{width:${(width * by).toFixed(1)}mm;height:${(height * by).toFixed(1)}mm}`;
+  const kinds = KINDS.map((kind) => `.k-${kind}{--fill:${MARKS[kind].fill};--line:${MARKS[kind].line}}`).join("\n");
+  return `${SCREEN}${DRAWING}\n${size(SCREEN_SCALE)}\n${kinds}\n@page{size:${page};margin:8mm}\n@media print{${PRINT}\n${size(scale)}\n}`.trim();
 }

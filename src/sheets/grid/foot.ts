@@ -4,7 +4,7 @@ import { hayWords, moneyWords } from "../figure-words.js";
 import type { Sheet } from "../made.js";
 import { costWords, smallWords, type Note, type Notes } from "../notes.js";
 import { triangle } from "./group-rows.js";
-import { KEY_HEIGHT, key } from "./key.js";
+import { KEY_HEIGHT, keyDrawing, keyRows, type KeyRows } from "./key.js";
 import { EDGE, WIDTH, type Layout } from "./layout.js";
 import { text, textWidth } from "./svg.js";
 
@@ -15,25 +15,31 @@ const LINE = 2.75;
 const LABEL = 20;
 const TRIANGLE_ROOM = 5;
 const ABOVE = 1.2;
-/** Lines of running text at most; what is cut off stands with the table of the plan. */
-const MOST_LINES = 5;
+/** Lines of running text at most, and at least where ground needs the room; what is cut off stands with the table of the plan. */
+export const FOOT_LINES = { most: 5, least: 3 } as const;
 
 /** What stands under the grid of one sheet. */
 export interface Foot {
+  readonly key: KeyRows;
   readonly notes: readonly { readonly label: string; readonly notes: readonly Note[]; readonly columns: number }[];
   readonly lines: readonly string[];
   readonly height: number;
 }
 
-/** Works the foot out before the grid is laid out, as it takes the grid's room. */
-export function footOf(sheet: Sheet, notes: Notes, days: Part["days"]): Foot {
+/**
+ * Works the foot out before the grid is laid out, as it takes the grid's room.
+ *
+ * @param mostLines lines of running text; prices come first, cautions fill the rest
+ */
+export function footOf(sheet: Sheet, notes: Notes, days: Part["days"], mostLines: number): Foot {
   const here = notes.numbered.filter((note) => days.includes(note.day));
   const blocks = [
     { label: "To put right", notes: here.filter((note) => note.black) }, { label: "At a price", notes: here.filter((note) => !note.black) },
   ].filter((block) => block.notes.length > 0).map((block) => ({ ...block, columns: columnsFor(block.notes) }));
-  const lines = runningText(sheet, notes);
+  const lines = runningText(sheet, notes, mostLines);
   const rows = blocks.reduce((sum, block) => sum + Math.ceil(block.notes.length / block.columns), 0);
-  return { notes: blocks, lines, height: ABOVE + KEY_HEIGHT + rows * NOTE_ROW + lines.length * LINE + 0.6 };
+  const key = keyRows(sheet, here);
+  return { key, notes: blocks, lines, height: ABOVE + key.length * KEY_HEIGHT + rows * NOTE_ROW + lines.length * LINE + 0.6 };
 }
 
 const room = (columns: number): number => (WIDTH - 2 * EDGE - LABEL) / columns;
@@ -45,7 +51,7 @@ function columnsFor(notes: readonly Note[]): number {
 }
 
 /** Smaller prices, running costs, cost, hay, and the cautions that fit; the last one always does. */
-function runningText(sheet: Sheet, { small, running, numbered }: Notes): readonly string[] {
+function runningText(sheet: Sheet, { small, running, numbered }: Notes, mostLines: number): readonly string[] {
   const { currency } = sheet.made;
   const sum = small.reduce((total, one) => total + one.money, 0);
   const prices = [
@@ -56,7 +62,7 @@ function runningText(sheet: Sheet, { small, running, numbered }: Notes): readonl
   const cautions = cautionsFor(sheet.scenario, sheet.plan).map((caution) => caution.text);
   const own = [...wrap(prices), ...wrap(about)];
   const last = cautions.at(-1)!;
-  return [...own, ...cautionLines(cautions.slice(0, -1), last, Math.max(1, MOST_LINES - own.length))];
+  return [...own, ...cautionLines(cautions.slice(0, -1), last, Math.max(1, mostLines - own.length))];
 }
 
 function cautionLines(cautions: readonly string[], last: string, most: number): readonly string[] {
@@ -89,8 +95,8 @@ function wrap(words: string): readonly string[] {
 /** Draws the foot under the grid. */
 export function footDrawing(layout: Layout, foot: Foot): string {
   let y = layout.groundEnd + ABOVE;
-  const parts = [key(layout, y, foot)];
-  y += KEY_HEIGHT;
+  const parts = [keyDrawing(foot.key, y)];
+  y += foot.key.length * KEY_HEIGHT;
   for (const block of foot.notes) {
     parts.push(text(EDGE, y + 2.9, block.label, { pt: 7, bold: true }));
     const wide = room(block.columns);

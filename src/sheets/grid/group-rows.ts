@@ -69,11 +69,11 @@ function placeBox(layout: Layout, row: Row<Group>, stay: Stay): string {
 
 function placeCode(x: number, row: Row<Group>, name: string, wide: number): string {
   const room = wide - 0.5;
-  const level = (pt: number): string => text(x, row.y + row.h / 2 + pt * MM_PER_PT * 0.36, name, { pt, bold: true, anchor: "middle", as: "rim", room });
-  if (textWidth(name, 8, true) <= room) return level(8);
-  if (textWidth(name, 6.2, true) <= room) return level(6.2);
-  const upright = text(x + 0.75, row.y + row.h / 2, name, { pt: 5.8, bold: true, anchor: "middle", turn: -90, room: row.h - 1.4 });
-  return name.length > 3 && textWidth(name, 5, true) > room ? upright : level(6);
+  // by the number of letters, so that codes of one length in boxes of one width are of one size
+  const pt = Math.min(8, room / (name.length * 0.68 * MM_PER_PT));
+  if (pt < 5 && name.length > 2) return text(x + 0.75, row.y + row.h / 2, name, { pt: 5.8, bold: true, anchor: "middle", turn: -90, room: row.h - 1.4 });
+  const size = Math.max(5.5, pt);
+  return text(x, row.y + row.h / 2 + size * MM_PER_PT * 0.36, name, { pt: size, bold: true, anchor: "middle", room });
 }
 
 /** Where the pigs' ground changes inside the stay. */
@@ -83,7 +83,7 @@ function stripTicks(layout: Layout, row: Row<Group>, stay: Stay): string {
   const days = daysBetween(stay.firstDay, stay.lastDay);
   return Array.from({ length: Math.floor(days / strip.days) }, (_, i) => addDays(stay.firstDay, (i + 1) * strip.days))
     .filter((day) => layout.part.days.includes(day))
-    .map((day) => line(xOf(layout, day), row.y + row.h - 2, xOf(layout, day), row.y + row.h - 0.6, 'class="stroke" stroke-width="0.3"')).join("");
+    .map((day) => line(xOf(layout, day), row.y + row.h - 1.7, xOf(layout, day), row.y + row.h - 0.6, 'class="stroke" stroke-width="0.3"')).join("");
 }
 
 /** People at home, moves and notes: one figure or triangle a day. */

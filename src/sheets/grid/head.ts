@@ -59,7 +59,8 @@ function sureBand(layout: Layout): string {
 function dayFigures(layout: Layout): string {
   const { days } = layout.part;
   const weekends = days.filter(isWeekend).map((day) => rect({ x: xOf(layout, day), y: HEAD.days - 0.1, w: layout.dayWidth, h: HEAD.end - HEAD.days }, 'class="weekend"'));
-  const mondays = mondaysIn(days).filter((at) => days.length - at > 3).map((at) => text(xOf(layout, days[at]!) + 0.5, HEAD.mondays + 2.7, weekdayFigure(days[at]!), { pt: 6.8, bold: true }));
+  const mondays = mondaysIn(days).filter((at) => days.length - at > 3).map((at) =>
+    text(xOf(layout, days[at]!) + 0.5, HEAD.mondays + 2.7, weekdayFigure(days[at]!), { pt: 6.8, bold: true }));
   const figures = days.map((day) => text(xOf(layout, day) + layout.dayWidth / 2, HEAD.days + 2.2, String(dayFigure(day)), { pt: 5.5, anchor: "middle", room: layout.dayWidth - 0.1 }));
   return [...weekends, ...mondays, ...figures].join("");
 }

@@ -1,15 +1,18 @@
 import type { Group } from "../../farm/scenario.js";
 import { markOf, MARKS } from "../marks.js";
-import type { Sure } from "../made.js";
+import type { Sheet, Sure } from "../made.js";
+import type { Note } from "../notes.js";
 import { bar } from "./bars.js";
-import type { Foot } from "./foot.js";
 import { triangle } from "./group-rows.js";
-import { EDGE, WIDTH, type Layout } from "./layout.js";
+import { EDGE, WIDTH } from "./layout.js";
 import { line, text, textWidth } from "./svg.js";
 
 export const KEY_HEIGHT = 5.6;
 const PT = 6.4;
 const SAMPLE = 7;
+const LABEL = 20;
+const LEAST_GAP = 1.2;
+const ROOM = WIDTH - 2 * EDGE - LABEL;
 
 interface Entry {
   /** Width of the drawing, mm. */
@@ -18,32 +21,51 @@ interface Entry {
   readonly words: string;
 }
 
+/** Entries of the key set out in rows. */
+export type KeyRows = readonly (readonly Entry[])[];
+
 /** "How to read it": how sure a bar is, each group's pattern, wire, rest, followers, triangles. */
-export function key(layout: Layout, y: number, foot: Foot): string {
-  const entries = entriesOf(layout, foot);
-  const wanted = entries.reduce((sum, entry) => sum + entry.wide + 1 + textWidth(entry.words, PT), 0);
-  const gap = Math.min(5, Math.max(1.2, (WIDTH - 2 * EDGE - 20 - wanted) / entries.length));
-  const shrink = Math.min(1, (WIDTH - 2 * EDGE - 20 - 1.2 * entries.length) / wanted);
-  let x = EDGE + 20;
-  const drawn = entries.map((entry) => {
-    const at = x;
-    const wide = textWidth(entry.words, PT) * shrink;
-    x += entry.wide + 1 + wide + gap;
-    return entry.draw(at, y) + text(at + entry.wide + 1, y + 3.3, entry.words, { pt: PT, room: wide });
+export function keyRows(sheet: Sheet, notes: readonly Note[]): KeyRows {
+  const rows: Entry[][] = [[]];
+  let used = 0;
+  for (const entry of entriesOf(sheet, notes)) {
+    const wide = wideOf(entry) + LEAST_GAP;
+    if (used + wide > ROOM && used > 0) {
+      rows.push([]);
+      used = 0;
+    }
+    rows.at(-1)!.push(entry);
+    used += wide;
+  }
+  return rows;
+}
+
+/** Draws the key under its title. */
+export function keyDrawing(rows: KeyRows, y: number): string {
+  const gap = Math.min(5, ...rows.slice(0, 1).map((row) => (ROOM - row.reduce((sum, entry) => sum + wideOf(entry), 0)) / row.length));
+  const drawn = rows.flatMap((row, i) => {
+    let x = EDGE + LABEL;
+    return row.map((entry) => {
+      const at = x;
+      x += wideOf(entry) + gap;
+      return entry.draw(at, y + i * KEY_HEIGHT) + text(at + entry.wide + 1, y + i * KEY_HEIGHT + 3.3, entry.words, { pt: PT });
+    });
   });
   return text(EDGE, y + 3.3, "How to read it", { pt: 7, bold: true }) + drawn.join("");
 }
 
-function entriesOf(layout: Layout, foot: Foot): readonly Entry[] {
-  const { scenario, plan } = layout.sheet;
+function wideOf(entry: Entry): number {
+  return entry.wide + 1 + textWidth(entry.words, PT);
+}
+
+function entriesOf({ scenario, plan }: Sheet, notes: readonly Note[]): readonly Entry[] {
   const first = scenario.groups[0];
   const sure: readonly (readonly [Sure, string])[] = [["firm", "done or firm"], ["likely", "likely"], ["outline", "outline"]];
   const follower = scenario.groups.find((group) => group.follows !== null);
-  const notes = foot.notes.flatMap((block) => block.notes);
   return [
     ...(first ? sure.map(([one, words]) => ({ wide: SAMPLE, words, draw: sample(first, one, first.letter) })) : []),
     ...scenario.groups.slice(1).map((group) => ({ wide: SAMPLE, words: groupWords(group), draw: sample(group, "firm", group.letter) })),
-    { wide: 11, words: "closed, with the reason; fewer barbs, part shut", draw: wireSample },
+    { wide: 11, words: "closed, and why; few barbs, part shut", draw: wireSample },
     ...(plan.cuts.length > 0 ? [{ wide: 2.2, words: "cut", draw: cutSample }] : []),
     { wide: 2.6, words: "days rested", draw: (x: number, y: number) => text(x, y + 3.3, "27", { pt: PT }) },
     ...(follower ? [{ wide: 6, words: `${MARKS[follower.kind].plural} follow`, draw: dashSample }] : []),

@@ -1,7 +1,7 @@
 import { cautionsFor } from "../../plan/cautions.js";
 import { daysBetween } from "../../quantity/calendar.js";
 import { spanWords, weekdayMonth, dayMonth } from "../day-words.js";
-import { areaWords, moneyWords, nitrogenFigure, nitrogenUnit } from "../figure-words.js";
+import { aboutMoney, areaWords, nitrogenFigure, nitrogenUnit } from "../figure-words.js";
 import { SURE_WORDS, sureOf, type Sheet } from "../made.js";
 import { asOf, nextFree } from "../next-free.js";
 import { costWords, type Notes } from "../notes.js";
@@ -31,7 +31,8 @@ function stays({ scenario, plan, made }: Sheet): string {
   const rank = new Map([...scenario.cells, ...scenario.yards].map((place, i) => [place.name, i]));
   const rows = [...plan.stays]
     .sort((a, b) => rank.get(a.cell ?? a.yard!)! - rank.get(b.cell ?? b.yard!)! || a.firstDay.localeCompare(b.firstDay))
-    .map((stay) => [stay.cell ?? stay.yard!, weekdayMonth(stay.firstDay), weekdayMonth(stay.lastDay), String(daysBetween(stay.firstDay, stay.lastDay) + 1), stay.group, SURE_WORDS[sureOf(stay.firstDay, made)]]);
+    .map(({ cell, yard, group, firstDay, lastDay }) =>
+      [cell ?? yard!, weekdayMonth(firstDay), weekdayMonth(lastDay), String(daysBetween(firstDay, lastDay) + 1), group, SURE_WORDS[sureOf(firstDay, made)]]);
   const cuts = plan.cuts.map((cut) => [cut.cell, weekdayMonth(cut.day), weekdayMonth(cut.day), "1", cut.cut === "hay" ? "cut for hay" : "topped", SURE_WORDS[sureOf(cut.day, made)]]);
   return section("stays", "Who stands where", table("Every stay and cut of the season, by cell.", ["Cell", "From", "To", "Days", "Group", "How sure"], [...rows, ...cuts]));
 }
@@ -52,7 +53,7 @@ function prices(sheet: Sheet, { numbered, small, running }: Notes): string {
   const { currency } = sheet.made;
   const right = numbered.filter((note) => note.black).map((note) => `To put right, number ${note.number}. ${note.text}`);
   const priced = numbered.filter((note) => !note.black).map((note) => `Allowed at a price, number ${note.number}. ${note.text}`);
-  const sums = [...small, ...running].map((one) => `${one.words}${one.times > 1 ? `, ${one.times} times` : ""}: about ${moneyWords(one.money, currency)}`);
+  const sums = [...small, ...running].map((one) => `${one.words}${one.times > 1 ? `, ${one.times} times` : ""}: ${aboutMoney(one.money, currency)}`);
   return section("prices", "Prices", `<p>${escaped(costWords(sheet))}</p>${list("ul", [...right, ...priced])}<h3>Told together</h3>${list("ul", sums)}`);
 }
 

@@ -1,0 +1,118 @@
+import { describe, expect, it } from "vitest";
+import { KINDS } from "../../src/farm/scenario.js";
+import { orderedPlan } from "../../src/plan/standings.js";
+import { addDays, weekdayOf } from "../../src/quantity/calendar.js";
+import { seasonGridHtml } from "../../src/sheets/season-grid-html.js";
+import { daySpans } from "../../src/sheets/grid/parts.js";
+import { HEIGHT, WIDTH } from "../../src/sheets/grid/layout.js";
+import { MARKS } from "../../src/sheets/marks.js";
+import { madeDates } from "../../src/sheets/made.js";
+import { seasonDays } from "../../src/sheets/season-days.js";
+import { lifelike } from "../fixtures/lifelike.js";
+import { cell, group, tinyFarm } from "../fixtures/tiny-farm.js";
+import { expectGolden } from "../golden/golden.js";
+import { TINY, TINY_MADE, TINY_PLAN, TINY_REPORT } from "../golden/tiny-season.js";
+import { BROWSER, printed } from "./printed.js";
+import { faultsOf } from "./well-formed.js";
+
+const { scenario, plan, report, made } = lifelike();
+const html = seasonGridHtml(scenario, plan, report, made);
+const tiny = seasonGridHtml(TINY, TINY_PLAN, TINY_REPORT, TINY_MADE);
+
+/** Every kind at once, 42 cells, US units, names that try to break out of the page. */
+function crowded(): string {
+  const cells = Array.from({ length: 42 }, (_, i) => cell(`${"ABCDEF"[Math.floor(i / 7)]!}${(i % 7) + 1}`, { field: `Field ${"ABCDEF"[Math.floor(i / 7)]!} & "co" <b>` }));
+  const groups = KINDS.map((kind) => group(`${kind} <i>`, { kind, letter: MARKS[kind].letter, animalClass: "" }));
+  const farm = tinyFarm({ days: 189, firstDay: "2027-04-25", cells, groups, more: { units: "US", farm: "A & B <script>" } });
+  const stays = groups.flatMap((one, i) => Array.from({ length: 27 }, (_, k) => ({
+    group: one.name, cell: cells[(i * 4 + k * 5) % 42]!.name, yard: null, firstDay: addDays("2027-04-25", 7 * k), lastDay: addDays("2027-04-25", 7 * k + 6),
+  })));
+  const breaches = [{ rule: "rest-period" as const, group: "cattle <i>", cell: "A1", firstDay: "2027-06-01", lastDay: "2027-06-01", found: "10 d", allowed: "18 d" }];
+  return seasonGridHtml(farm, orderedPlan(stays, [], farm), { ...TINY_REPORT, cells: [], breaches }, { ...TINY_MADE, ...madeDates("2027-06-21") });
+}
+
+describe("season grid as a page", () => {
+  it("is the one that was looked at", () => expectGolden("tiny/season-grid.html", tiny));
+
+  it.each([["lifelike", html], ["tiny", tiny], ["crowded", crowded()]])("is well-formed, ids once: %s", (_, page) => {
+    expect(faultsOf(page)).toEqual([]);
+  });
+
+  it("needs nothing from outside", () => {
+    expect(html).not.toMatch(/https?:|\/\/[a-z]|url\(|@import|<script|<link|<img|src=/i);
+  });
+
+  it("draws nothing outside its paper", () => {
+    for (const page of [html, tiny, crowded()]) {
+      for (const [, x, y, w, h] of page.matchAll(/<rect x="([-\d.]+)" y="([-\d.]+)" width="([\d.]+)" height="([\d.]+)"/g)) {
+        expect(Number(x)).toBeGreaterThanOrEqual(0.5);
+        expect(Number(x) + Number(w)).toBeLessThanOrEqual(WIDTH - 0.5);
+        expect(Number(y) + Number(h)).toBeLessThanOrEqual(HEIGHT);
+      }
+      for (const [, x, y] of page.matchAll(/<text x="([-\d.]+)" y="([-\d.]+)"/g)) {
+        expect(Number(x)).toBeLessThanOrEqual(WIDTH);
+        expect(Number(y)).toBeLessThanOrEqual(HEIGHT);
+      }
+    }
+  });
+
+  it("has a table twin: every stay with cell, days, group and how sure", () => {
+    const twin = html.slice(html.indexOf('class="twin"'));
+    expect([...twin.matchAll(/<tr><th scope="row">/g)].length).toBeGreaterThanOrEqual(plan.stays.length + plan.cuts.length + scenario.cells.length);
+    expect(twin).toContain('<th scope="row">K4</th><td>Mon 3 May</td><td>Sun 27 Jun</td><td>56</td><td>Pigs</td><td>done</td>');
+    expect(twin).toContain('<th scope="row">F3</th><td>Sun 4 Jul</td><td>Sun 4 Jul</td><td>1</td><td>cut for hay</td><td>firm</td>');
+  });
+
+  it("gives a note one number in grid, foot and twin", () => {
+    expect(tiny).toContain("Allowed at a price, number 2. Wed 19 May: Cows in F2, 2 days of rest, 21 usual. About £3.");
+    const numbers = [...tiny.matchAll(/<path class="box"[^>]*\/><text[^>]*>(\d+)<\/text>/g)].map((match) => match[1]);
+    // in the row of notes, in the foot's list, and the sample of the key
+    expect(numbers.filter((number) => number === "2").length).toBe(2);
+    expect(numbers.filter((number) => number === "1").length).toBe(3);
+  });
+
+  it("marks what must be put right in black, and only that", () => {
+    expect(crowded()).toContain("To put right, number");
+    expect(html).not.toContain("To put right");
+  });
+
+  it("says how sure: three frames, and no figure of rest for outline days", () => {
+    const rests = (page: string): number => [...page.matchAll(/class="rim">\d+<\/text>/g)].length;
+    const early = seasonGridHtml(scenario, plan, report, { ...made, ...madeDates("2027-04-10") });
+    expect(rests(html)).toBeGreaterThan(rests(early));
+    for (const words of ["done, as written down", "firm to 4 Jul", "likely to 1 Aug", "outline: days and cells will still change"]) expect(html).toContain(words);
+  });
+
+  it("numbers the pigs' strips and counts days rested", () => {
+    for (const strip of ["P 1", "P 8"]) expect(html).toContain(`>${strip}</text>`);
+    // Cows left H2 on 6 May, heifers enter on 15 May: 7, 8, ... 14 May are eight days of rest
+    expect(tiny).toMatch(/class="rim">8<\/text>/);
+  });
+});
+
+describe("sheets", () => {
+  it("hold up to 110 days, break on a Monday, and repeat the last week", () => {
+    const days = seasonDays(scenario);
+    const [first, second] = daySpans(days);
+    expect(first!.days.length + second!.days.length).toBe(205 + 7);
+    expect(weekdayOf(second!.days[0]!)).toBe(0);
+    expect(second!.repeatedTo).toBe(first!.days.at(-1));
+    for (const length of [7, 110, 111, 205, 300, 400]) {
+      const spans = daySpans(Array.from({ length }, (_, i) => addDays("2027-01-01", i)));
+      expect(Math.max(...spans.map((span) => span.days.length))).toBeLessThanOrEqual(110);
+      expect(new Set(spans.flatMap((span) => span.days)).size).toBe(length);
+    }
+  });
+
+  it("say that a week is on both", () => {
+    expect(html).toContain("Mon 19 Jul to Sun 31 Oct. 19 Jul to 25 Jul is on both sheets.");
+    expect(html).toContain("Throw older sheets away.");
+  });
+
+  // points: 72 to the inch; ISO 216 A4 297 x 210 mm, A3 420 x 297 mm; US letter 11 x 8.5 in
+  it.skipIf(!BROWSER).each([["A4", 842, 595], ["A3", 1191, 842], ["letter", 792, 612]] as const)("print 205 days of 18 cells on two sheets of %s", (paper, wide, high) => {
+    const { pages, size } = printed(seasonGridHtml(scenario, plan, report, made, { paper }));
+    expect(pages).toBe(2);
+    expect(Math.abs(size[0] - wide) + Math.abs(size[1] - high)).toBeLessThanOrEqual(1);
+  }, 60_000);
+});
