@@ -8,7 +8,8 @@ import { handRule } from "../programme/hand-rule.js";
 import { planOf } from "../programme/plan-of.js";
 import { snapshot, type Snapshot } from "../programme/snapshot.js";
 import type { PricingSolver } from "../programme/solver.js";
-import type { Running, Threads } from "../programme/threads.js";
+import type { Job } from "../programme/jobs.js";
+import type { Threads } from "../programme/threads.js";
 import { buildSeason } from "../season/build-season.js";
 import { stepsOf, type Effort } from "./effort.js";
 import { Race } from "./race.js";
@@ -58,9 +59,9 @@ export async function planSeason(scenario: Scenario, services: Services, effort:
   handRule(draft);
   const byHand = snapshot(draft);
   race.offer(byHand);
-  const climbing = race.bound({ kind: "bound", scenario, steps: steps.bound });
-  await race.searches(Array.from({ length: steps.seeds }, (_, i) => ({ kind: "search" as const, scenario, from: byHand, keep: null, steps: steps.search, seed: effort.seed * 100 + i })));
-  await race.finish(climbing);
+  const searches = Array.from({ length: steps.seeds }, (_, i): Job => ({ kind: "search", scenario, from: byHand, keep: null, steps: steps.search, seed: effort.seed * 100 + i }));
+  await race.run([{ kind: "bound", scenario, steps: steps.bound }, ...searches]);
+  if (race.best && steps.windowRounds > 0) await race.run([{ kind: "mend", scenario, from: race.best, keep: null, rounds: steps.windowRounds }]);
   return judged(scenario, byHand, race);
 }
 
@@ -86,5 +87,3 @@ function judged(scenario: Scenario, byHand: Snapshot, race: Race): Planned {
     notes: race.notes,
   };
 }
-
-export type { Running };

@@ -1,10 +1,14 @@
-import type { BoundJob, JobNews, SearchJob } from "../programme/jobs.js";
+import type { Job, JobNews } from "../programme/jobs.js";
 import type { Snapshot } from "../programme/snapshot.js";
-import type { Running, Threads } from "../programme/threads.js";
+import type { Threads } from "../programme/threads.js";
+import type { Mended } from "../programme/window/mend.js";
 import type { Effort } from "./effort.js";
 
 /** Milliseconds between looks at the clock and the owner. */
 const LOOK = 40;
+
+/** Jobs under way at once: as many as the smallest machine has cores. */
+const LANES = 2;
 
 /** Searches and the bound under way side by side: the best plan, the bound, and whether it is time to end. */
 export class Race {
@@ -12,6 +16,7 @@ export class Race {
   lowest = 0;
   steps = 0;
   capped = false;
+  mended: Mended | null = null;
   readonly notes: string[] = [];
   private readonly began: number;
 
@@ -41,25 +46,21 @@ export class Race {
     this.tell();
   }
 
-  bound(job: BoundJob): Running {
-    return this.threads.start(job, (news) => this.hear(news));
+  /** Does all jobs, two at a time, in order; what each finds is taken as it comes. */
+  async run(jobs: readonly Job[]): Promise<void> {
+    const waiting = [...jobs];
+    const lane = async (): Promise<void> => {
+      for (let job = waiting.shift(); job; job = waiting.shift()) await this.do(job);
+    };
+    await Promise.all(Array.from({ length: LANES }, lane));
   }
 
-  /** Runs searches in order, each as soon as a thread is free, and takes the best of their answers. */
-  async searches(jobs: readonly SearchJob[]): Promise<void> {
-    for (const job of jobs) {
-      if (this.over) {
-        this.capped = true;
-        return;
-      }
-      const running = this.threads.start(job, (news) => this.hear(news));
-      await this.finish(running);
-      this.steps += job.steps;
+  private async do(job: Job): Promise<void> {
+    if (this.over) {
+      this.capped = true;
+      return;
     }
-  }
-
-  /** Waits for a job's end, or ends it when time is up. */
-  async finish(running: Running): Promise<void> {
+    const running = this.threads.start(job, (news) => this.hear(news));
     let answer: JobNews | null | undefined;
     const done = running.done.then((news) => (answer = news));
     while (answer === undefined) {
@@ -71,13 +72,17 @@ export class Race {
       }
       await Promise.race([done, this.threads.sleep(LOOK)]);
     }
+    if (job.kind === "search") this.steps += job.steps;
     if (answer) this.hear(answer);
-    else this.notes.push("One part of the planning broke down; the best plan found before stands.");
+    else if (!this.capped) this.notes.push("One part of the planning broke down; the best plan found before stands.");
   }
 
   private hear(news: JobNews): void {
     if (news.kind === "plan") this.offer(news.plan);
-    else if (news.value > this.lowest) {
+    else if (news.kind === "mended") {
+      this.mended = news.mended;
+      this.offer(news.plan);
+    } else if (news.value > this.lowest) {
       this.lowest = news.value;
       this.tell();
     }

@@ -7,7 +7,9 @@ import { Draft, type Keep } from "./draft.js";
 import { pathTables } from "./path-tables.js";
 import { HALVES } from "./rules/index.js";
 import { anneal, type Spell } from "./search.js";
-import type { Snapshot } from "./snapshot.js";
+import { snapshot, type Snapshot } from "./snapshot.js";
+import type { PricingSolver } from "./solver.js";
+import { mend, type Mended } from "./window/mend.js";
 
 /** One seed's search from a given plan. */
 export interface SearchJob {
@@ -26,9 +28,21 @@ export interface BoundJob {
   readonly steps: number;
 }
 
-export type Job = SearchJob | BoundJob;
+/** A plan mended window by window, from a given plan. */
+export interface MendJob {
+  readonly kind: "mend";
+  readonly scenario: Scenario;
+  readonly from: Snapshot;
+  readonly keep: Keep | null;
+  readonly rounds: number;
+}
 
-export type JobNews = { readonly kind: "plan"; readonly plan: Snapshot } | { readonly kind: "bound"; readonly value: number };
+export type Job = SearchJob | BoundJob | MendJob;
+
+export type JobNews =
+  | { readonly kind: "plan"; readonly plan: Snapshot }
+  | { readonly kind: "bound"; readonly value: number }
+  | { readonly kind: "mended"; readonly plan: Snapshot; readonly mended: Mended };
 
 export interface JobWatch {
   stop(): boolean;
@@ -36,8 +50,22 @@ export interface JobWatch {
 }
 
 /** Does a job to its end, or until it is stopped; the last news is the answer. Runs in any thread. */
-export function runJob(job: Job, watch: JobWatch): JobNews {
+export async function runJob(job: Job, watch: JobWatch, solver: PricingSolver): Promise<JobNews> {
+  if (job.kind === "mend") return runMend(job, watch, solver);
   return job.kind === "search" ? runSearch(job, watch) : runBound(job, watch);
+}
+
+function draftOf(scenario: Scenario, from: Snapshot, keep: Keep | null): Draft {
+  const season = buildSeason(scenario);
+  const draft = new Draft(season, cellSimulator(season), HALVES, keep);
+  draft.load(from.place, from.cuts);
+  return draft;
+}
+
+async function runMend(job: MendJob, watch: JobWatch, solver: PricingSolver): Promise<JobNews> {
+  const draft = draftOf(job.scenario, job.from, job.keep);
+  const mended = await mend(draft, solver, job.rounds, { stop: watch.stop, better: () => watch.news({ kind: "plan", plan: snapshot(draft) }) });
+  return { kind: "mended", plan: snapshot(draft), mended };
 }
 
 /** Share of a search's steps that go into the first, hot spell; the rest polishes what it found. */
@@ -45,9 +73,7 @@ const HOT_SHARE = 0.6;
 const POLISHES = 4;
 
 function runSearch(job: SearchJob, watch: JobWatch): JobNews {
-  const season = buildSeason(job.scenario);
-  const draft = new Draft(season, cellSimulator(season), HALVES, job.keep);
-  draft.load(job.from.place, job.from.cuts);
+  const draft = draftOf(job.scenario, job.from, job.keep);
   const hot = hotness(draft);
   const seen = { stop: watch.stop, better: (plan: Snapshot) => watch.news({ kind: "plan", plan }) };
   const first: Spell = { steps: Math.round(job.steps * HOT_SHARE), hot, cold: hot / 20, lightPenalty: hot / 4, heavyPenalty: hot * 10 };
