@@ -5,7 +5,7 @@ import type { SeasonDays } from "./season-days.js";
 import type { CellStay } from "./stays.js";
 
 /** Ground that a strip group takes for a week of its stay. */
-export interface Lot {
+interface Lot {
   readonly stay: CellStay;
   /** The week's first and last day. */
   readonly first: number;
@@ -22,7 +22,7 @@ export interface Lot {
 }
 
 /** One day of a group on the open ground. */
-export interface GrazedDay {
+interface GrazedDay {
   readonly group: number;
   readonly day: number;
   readonly wantedKg: number;

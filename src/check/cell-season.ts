@@ -12,7 +12,7 @@ import { takeStrip } from "./strips.js";
  * Cover on the morning of the season's first day: a cover known earlier has grown since; one that is known only
  * from a later day on stands still until then.
  */
-export function firstCover({ coverKgPerHa, coverDate, growthByMonth }: Cell, ceiling: number, days: SeasonDays): number {
+function firstCover({ coverKgPerHa, coverDate, growthByMonth }: Cell, ceiling: number, days: SeasonDays): number {
   let rate = 0;
   for (let n = dayNumber(coverDate); n < days.start; n++) rate += growthRate(growthByMonth[monthOf(isoDate(n))]!, ceiling);
   return rate === 0 ? coverKgPerHa : grownCover(coverKgPerHa, rate, ceiling);

@@ -75,6 +75,9 @@ function hayAfterBirds(scenario: Scenario, replay: Replay, cell: CellSeason, fin
     const inPlan = cell.stays.some((stay) => isBird(scenario.groups[stay.group]!.kind) && stay.first <= day && years[Math.min(stay.last, day)] === year);
     const before = pastUses(cell, isBird).some(({ lastDay }) => lastDay <= dates[day]! && Number(lastDay.slice(0, 4)) === year);
     if (!inPlan && !before) continue;
-    findings.breach({ group: null, cell: cell.cell, first: day, last: day }, { found: "hay from ground that birds used this year", allowed: "no hay after birds in the same year" });
+    findings.breach(
+      { group: null, cell: cell.cell, first: day, last: day },
+      { found: "hay from ground that birds used this year", allowed: "no hay after birds in the same year" },
+    );
   }
 }

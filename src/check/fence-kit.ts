@@ -2,7 +2,7 @@ import { figureOf, isGrazer, type Scenario } from "../farm/scenario.js";
 import type { Plan } from "../plan/plan.js";
 import { farmDay, findingsOf, type Judged } from "./findings.js";
 import type { Replay } from "./replay.js";
-import { counted, plain } from "./words.js";
+import { counted } from "./words.js";
 
 interface KitUsed {
   nets: number;
@@ -19,7 +19,9 @@ export function checkFenceKit(scenario: Scenario, _plan: Plan, replay: Replay): 
     for (const [pieces, piece] of PIECES) {
       const owned = scenario.kit[pieces];
       if (owned === null || used[pieces] <= owned) continue;
-      findings.breach(farmDay(t), { found: counted(used[pieces], piece, pieces), allowed: `at most ${plain(owned, 1)} ${owned === 1 ? piece : pieces}`, by: used[pieces] });
+      findings.breach(farmDay(t), {
+        found: counted(used[pieces], piece, pieces), allowed: `at most ${counted(owned, piece, pieces)}`, by: used[pieces],
+      });
     }
   });
   return findings.judged();

@@ -34,7 +34,7 @@ export interface Fault {
 }
 
 /** What some days cost. */
-export interface Price {
+interface Price {
   readonly money: number;
   /** What there is of it, summed over days in a row; only for the words. */
   readonly amount?: number;
@@ -49,7 +49,11 @@ export interface Judged {
   readonly charges: Charge[];
 }
 
-interface OpenFault extends Where, Fault {}
+interface OpenFault extends Where {
+  readonly found: string;
+  readonly allowed: string;
+  readonly by: number | undefined;
+}
 
 interface OpenPrice extends Where {
   readonly money: number;
@@ -76,10 +80,14 @@ export function findingsOf(scenario: Scenario, rule: RuleId, days: SeasonDays): 
   const use = (where: Where) => useOf(scenario, rule, where.cell?.field ?? null, where.group?.name ?? null);
   return {
     breach(where, fault) {
-      if (use(where) !== "off") faults.add({ ...where, ...fault });
+      if (use(where) === "off") return;
+      const { group, cell, first, last } = where;
+      faults.add({ group, cell, first, last, found: fault.found, allowed: fault.allowed, by: fault.by });
     },
     charge(where, price) {
-      if (price.money > LEAST_MONEY && use(where) !== "off") prices.add({ ...where, amount: 0, ...price });
+      if (price.money <= LEAST_MONEY || use(where) === "off") return;
+      const { group, cell, first, last } = where;
+      prices.add({ group, cell, first, last, money: price.money, amount: price.amount ?? 0, found: price.found, allowed: price.allowed });
     },
     judged() {
       const breaches = faults.all().map((fault) => breachOf(rule, fault, fault.found, days));
@@ -87,7 +95,7 @@ export function findingsOf(scenario: Scenario, rule: RuleId, days: SeasonDays): 
       for (const price of prices.all()) {
         const found = wordsOf(price);
         if (chargeable && use(price) === "hard") breaches.push(breachOf(rule, price, found, days));
-        else charges.push({ ...place(rule, price, days), money: price.money, found });
+        else charges.push(chargeOf(rule, price, found, days));
       }
       return { breaches, charges };
     },
@@ -98,12 +106,12 @@ function wordsOf({ found, first, last, amount }: OpenPrice): string {
   return typeof found === "string" ? found : found(last - first + 1, amount);
 }
 
-function place(rule: RuleId, { group, cell, first, last }: Where, { dates }: SeasonDays) {
-  return { rule, group: group?.name ?? null, cell: cell?.name ?? null, firstDay: dates[first]!, lastDay: dates[last]! };
+function breachOf(rule: RuleId, { group, cell, first, last, allowed }: Where & { readonly allowed: string }, found: string, { dates }: SeasonDays): Breach {
+  return { rule, group: group?.name ?? null, cell: cell?.name ?? null, firstDay: dates[first]!, lastDay: dates[last]!, found, allowed };
 }
 
-function breachOf(rule: RuleId, where: Where & { readonly allowed: string }, found: string, days: SeasonDays): Breach {
-  return { ...place(rule, where, days), found, allowed: where.allowed };
+function chargeOf(rule: RuleId, { group, cell, first, last, money }: OpenPrice, found: string, { dates }: SeasonDays): Charge {
+  return { rule, group: group?.name ?? null, cell: cell?.name ?? null, firstDay: dates[first]!, lastDay: dates[last]!, money, found };
 }
 
 /** The same fault on days in a row, told by the worse day. */

@@ -18,7 +18,7 @@ export interface Move {
 }
 
 /** A step of a pen or net to its next position inside a cell. */
-export interface Step {
+interface Step {
   readonly group: number;
   readonly day: number;
   readonly minutes: number;

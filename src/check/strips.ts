@@ -43,6 +43,6 @@ function shutDays(scenario: Scenario, { field }: Cell, group: string, birds: boo
 }
 
 /** Positions that begin in a run of days of a stay, the first day being 0. */
-export function startsBetween(first: number, last: number, daysEach: number): number {
+function startsBetween(first: number, last: number, daysEach: number): number {
   return Math.floor(last / daysEach) - Math.ceil(first / daysEach) + 1;
 }

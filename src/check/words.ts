@@ -14,7 +14,7 @@ export function over(value: number, step = 1): number {
 
 /** A number with at most so many decimals and no trailing noughts. */
 export function plain(value: number, decimals = 0): string {
-  return String(Number(value.toFixed(decimals)));
+  return Number.isInteger(value) ? String(value) : String(Number(value.toFixed(decimals)));
 }
 
 /** "1 day", "24 days". */

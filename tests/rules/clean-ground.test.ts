@@ -21,6 +21,9 @@ ruleCases("clean-ground", {
     { name: "grown pigs in the year after pigs", farm: after([pigs({ animalClass: "sow" })], [use("pigs", "2026-12-31")]), rows: { Pigs: "A*5" } },
     { name: "the same with the figure at 0", farm: { ...after([pigs()], [use("pigs", "2026-12-31")]), rules: { "clean-ground": { figures: { "young-pigs-next-year": 0 } } } }, rows: { Pigs: "A*5" } },
     { name: "hay where birds were last year", farm: { ...after([cows()], [use("layers", "2026-12-31")]), rules: hay }, rows: { Cows: "yard*5" }, cuts: ["A hay 3"] },
+    {
+      name: "hay in the new year, birds in the old", farm: { ...after([hens()]), firstDay: "2027-12-30", rules: hay }, rows: { Hens: "A*2 yard*3" }, cuts: ["A hay 3"],
+    },
     { name: "hay before birds come", farm: { ...after([hens()]), rules: hay }, rows: { Hens: "yard*3 A*2" }, cuts: ["A hay 3"] },
     { name: "a topping where birds were", farm: { ...after([hens()]), rules: hay }, rows: { Hens: "A*2 yard*3" }, cuts: ["A topping 3"] },
   ],
@@ -51,6 +54,10 @@ ruleCases("clean-ground", {
     },
     {
       name: "hay where birds were on the first of January", farm: { ...after([cows()], [use("geese", "2027-01-01", 0.2)]), rules: hay }, rows: { Cows: "yard*5" }, cuts: ["A hay 3"],
+      breaches: [{ group: null, cell: "A", days: [3, 3], found: "hay from ground that birds used this year", allowed: "no hay after birds in the same year" }],
+    },
+    {
+      name: "hay on the evening of the day birds come", farm: { ...after([hens()]), rules: hay }, rows: { Hens: "yard*2 A*3" }, cuts: ["A hay 3"],
       breaches: [{ group: null, cell: "A", days: [3, 3], found: "hay from ground that birds used this year", allowed: "no hay after birds in the same year" }],
     },
     {

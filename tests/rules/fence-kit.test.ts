@@ -17,6 +17,7 @@ ruleCases("fence-kit", {
     { name: "an energiser for each of two fenced groups", farm: farm({ energisers: 2 }, [cows(), pigs()]), rows: { Cows: "A*5", Pigs: "B*5" } },
     { name: "a pen without net has no fence", farm: farm({ energisers: 0, nets: 0 }, [hens({}, { nets: 0 })]), rows: { Hens: "A*5" } },
     { name: "nets in the store while the hens are in the yard", farm: farm({ nets: 0 }, [hens()]), rows: { Hens: "yard*5" } },
+    { name: "no reels for hens and pigs", farm: farm({ reels: 0 }, [hens(), pigs()]), rows: { Hens: "A*5", Pigs: "yard B*4" } },
     { name: "kit that is not counted", farm: farm({}, [cows(), ewes(), hens()]), rows: { Cows: "A*5", Ewes: "B*5", Hens: "C*5" } },
     { name: "off", farm: { ...farm({ reels: 0 }), rules: { "fence-kit": { use: "off" } } }, rows: { Cows: "A*5" } },
   ],

@@ -1,5 +1,5 @@
 import { cell } from "../fixtures/tiny-farm.js";
-import { cows, hens } from "./animals.js";
+import { cows, ewes, hens } from "./animals.js";
 import { day } from "./grid.js";
 import { ruleCases } from "./rule-cases.js";
 
@@ -12,6 +12,9 @@ ruleCases("follow-window", {
     { name: "the window's first day, two days after", farm, rows: { Cows: "A*3 B*9", Hens: "yard*4 A*8" } },
     { name: "the window's last day, four days after", farm, rows: { Cows: "A*3 B*9", Hens: "yard*6 A*6" } },
     { name: "the leader's latest stay counts", farm, rows: { Cows: "A yard*5 A yard*5", Hens: "yard*8 A*4" } },
+    {
+      name: "others in the cell since the leader left", farm: { ...farm, groups: [...farm.groups, ewes()] }, rows: { Cows: "A*3 B*9", Ewes: "yard*3 A*3 yard*6", Hens: "yard*6 A*6" },
+    },
     { name: "no follower, no window", farm: { ...farm, groups: [cows(), hens()] }, rows: { Cows: "A*12", Hens: "B*12" } },
     {
       name: "a stay that begins in a housing order", rows: { Cows: "A*12", Hens: "B*12" },
@@ -22,6 +25,10 @@ ruleCases("follow-window", {
   breaks: [
     { name: "a day before the window", farm, rows: { Cows: "A*3 B*9", Hens: "yard*3 A*9" }, charges: [charge([4, 12], "1 day after Cows")] },
     { name: "a day after the window", farm, rows: { Cows: "A*3 B*9", Hens: "yard*7 A*5" }, charges: [charge([8, 12], "5 days after Cows")] },
+    {
+      name: "after others, not after the leader", farm: { ...farm, groups: [...farm.groups, ewes()] }, rows: { Cows: "A*3 B*9", Ewes: "yard*3 A*3 yard*6", Hens: "yard*7 A*5" },
+      charges: [charge([8, 12], "5 days after Cows")],
+    },
     { name: "where the leader has not been", farm, rows: { Cows: "A*12", Hens: "yard*7 B*5" }, charges: [charge([8, 12], "not after Cows", "B")] },
     {
       name: "a stay that begins the day after a housing order", rows: { Cows: "A*12", Hens: "yard B*11" }, charges: [charge([2, 12], "not after Cows", "B")],

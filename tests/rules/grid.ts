@@ -3,7 +3,7 @@ import { addDays } from "../../src/quantity/calendar.js";
 import type { Scenario } from "../../src/farm/scenario.js";
 
 /** The first day of the tiny farm's season, and day 1 of a row. */
-export const FIRST_DAY = "2027-05-01";
+const FIRST_DAY = "2027-05-01";
 
 /** The date of the nth day of a season, counted from 1 as columns of a grid are. */
 export function day(n: number, firstDay = FIRST_DAY): string {

@@ -12,6 +12,9 @@ const farm = (hay: Hay, cells = [bare("A", 3500), bare("B", 3500)]) => ({ days: 
 const mown = (on: number, hectares: number, found: string) => ({ group: null, cell: null, days: [on, on] as [number, number], money: hectares * 180, found });
 const short = (kg: number, found: string) => ({ group: null, cell: null, days: [1, 5] as [number, number], money: kg * 0.15 * 0.5, found });
 const cut = (found: string, allowed: string, cell = "A") => ({ group: null, cell, days: [3, 3] as [number, number], found, allowed });
+const bull = cows({
+  name: "Bull", head: 1, weightKg: 800, intake: { shareOfWeight: 0.02, youngShareOfWeight: 0 }, runsWith: { with: "Cows", days: [{ firstDay: day(1), lastDay: day(5) }] },
+});
 const yard = { Cows: "yard*5" };
 
 ruleCases("hay-stock", {
@@ -20,6 +23,11 @@ ruleCases("hay-stock", {
     {
       name: "a cut feeds the winter; the mower is paid for 0.4 ha at 180", farm: farm(store({ winterNeedKg: 1000 - 5 * HAY_A_DAY + HAY_MADE })), rows: yard, cuts: ["A hay 3"],
       charges: [mown(3, 0.4, "0.3 ha mown, paid as 0.4 ha")],
+    },
+    {
+      // the bull's 16 kg DM a day are fed once
+      name: "a companion's hay counts once", rows: { Cows: "yard*5", Bull: "yard*5" },
+      farm: { ...farm(store({ winterNeedKg: 1000 - (5 * HAY_A_DAY * 91) / 75 })), groups: [cows(), bull] },
     },
     { name: "two cells on one day", farm: farm(store({})), rows: yard, cuts: ["A hay 3", "B hay 3"], charges: [mown(3, 0.6, "0.6 ha mown")] },
     { name: "a topping makes no hay", farm: farm(store({ winterNeedKg: 1000 - 5 * HAY_A_DAY })), rows: yard, cuts: ["A topping 3"], charges: [mown(3, 0.4, "0.3 ha mown, paid as 0.4 ha")] },
@@ -40,7 +48,7 @@ ruleCases("hay-stock", {
       breaches: [cut("a cut where the mower cannot go", "cells that may be mown")], charges: [mown(3, 0.4, "0.3 ha mown, paid as 0.4 ha")],
     },
     {
-      name: "with the cows in the cell", farm: farm(store({}), [bare("A", 4500)]), rows: { Cows: "yard A*2 yard*2" }, cuts: ["A hay 3"],
+      name: "on the day the cows come into the cell", farm: farm(store({}), [bare("A", 4500)]), rows: { Cows: "yard*2 A yard*2" }, cuts: ["A hay 3"],
       breaches: [cut("a cut with Cows in the cell", "no group in the cell")], charges: [mown(3, 0.4, "0.3 ha mown, paid as 0.4 ha")],
     },
     {

@@ -23,7 +23,7 @@ ruleCases("nitrogen-ceiling", {
   breaks: [
     { name: "a fourth day: 1 kg/ha over on 0.3 ha at 1", farm: before(247, day(-100)), rows: { Cows: "A*4 yard*2" }, charges: [charge(4, 0.3, 260)] },
     { name: "the last day whose twelve months hold what was laid down", farm: before(250, day(-362)), rows: { Cows: "yard A yard*4" }, charges: [charge(2, 0.3, 260)] },
-    { name: "a fourth day on the holding: 17 kg over at 1", farm: { days: 6, cells: [cell("A")], groups: [heavy] }, rows: { Cows: "A*4 yard*2" }, charges: [holding([1, 6], 17, 230, 2027)] },
+    { name: "a fourth day on the holding: 17 kg over at 1", farm: { days: 6, cells: [cell("A")], groups: [heavy] }, rows: { Cows: "yard*2 A*4" }, charges: [holding([1, 6], 17, 230, 2027)] },
     {
       name: "made hard, on a cell", farm: { ...before(250, day(-100)), rules: { "nitrogen-ceiling": { use: "hard" } } }, rows: { Cows: "A yard*5" },
       breaches: [{ group: null, cell: "A", days: [1, 1], found: "260 kg N/ha in twelve months, 250 at most", allowed: "at most 250 kg N/ha in twelve months" }],

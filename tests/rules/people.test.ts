@@ -28,6 +28,7 @@ ruleCases("people", {
       name: "next cell, far field (18 min more), the yard", farm: farm([owner(600)]), rows: { Cows: "A B C yard" },
       charges: [charge(1, "A", 59), charge(2, "B", 45), charge(3, "C", 63), charge(4, null, 15)],
     },
+    { name: "home from the first cell", farm: farm([owner(600)]), rows: { Cows: "A yard*3" }, charges: [charge(1, "A", 59), charge(2, null, 15)] },
     { name: "coming onto the farm into the yard is no move", farm: farm([owner(35)]), rows: { Cows: "yard*4" }, charges: [] },
     { name: "leaving the farm is no move", farm: farm([owner(600, { minutesByDay: { [day(3)]: 0 } })], [cows({ here: [{ firstDay: day(1), lastDay: day(2) }] })]), rows: { Cows: "A*2" }, charges: [charge(1, "A", 59)] },
     { name: "one that runs with another is no more work", farm: farm([owner(94)], [cows(), bull]), rows: { Cows: "A*4", Bull: "A*4" }, charges: [charge(1, "A", 59)] },

@@ -9,7 +9,7 @@ import { tinyFarm, type TinyFarm } from "../fixtures/tiny-farm.js";
 import { planFromRows, type Rows } from "./grid.js";
 
 /** A breach as a case writes it: days counted from 1, as columns of the grid. */
-export interface ExpectedBreach {
+interface ExpectedBreach {
   readonly group: string | null;
   readonly cell: string | null;
   readonly days: readonly [number, number];
@@ -17,7 +17,7 @@ export interface ExpectedBreach {
   readonly allowed: string;
 }
 
-export interface ExpectedCharge {
+interface ExpectedCharge {
   readonly group: string | null;
   readonly cell: string | null;
   readonly days: readonly [number, number];
@@ -37,14 +37,14 @@ export interface RuleCase {
   readonly charges?: readonly ExpectedCharge[];
 }
 
-export interface Expected {
+interface Expected {
   readonly rule: RuleId;
   readonly breaches: readonly ExpectedBreach[];
   readonly charges: readonly ExpectedCharge[] | null;
 }
 
 /** Holds the programme, with its choices fixed to a case's plan, against what the check found there. */
-export type ProgrammeAgrees = (scenario: Scenario, plan: Plan, expected: Expected) => void;
+type ProgrammeAgrees = (scenario: Scenario, plan: Plan, expected: Expected) => void;
 
 /** Written beside the programme's rules; until then only the check is held against the cases. */
 export const programmeAgrees = undefined as ProgrammeAgrees | undefined;

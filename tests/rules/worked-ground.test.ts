@@ -17,6 +17,7 @@ ruleCases("worked-ground", {
   ],
   breaks: [
     { name: "the last day on which it is shut", farm: shut(0.08), rows: { Hens: "A*7 yard*9", Cows: "yard*11 A*5" }, breaches: [breach([12, 12], "20")] },
+    { name: "one day on shut ground", farm: shut(0.08), rows: { Hens: "A*7 yard*9", Cows: "yard*7 A yard*8" }, breaches: [breach([8, 8], "20")] },
     { name: "21 days unless set otherwise: the last is day 28", farm: { ...shut(0.08), days: 30, rules: {} }, rows: { Hens: "A*7 yard*23", Cows: "yard*27 A*3" }, breaches: [breach([28, 28], "20")] },
     {
       name: "a larger share asked", farm: { ...shut(0.02), rules: { "worked-ground": { figures: { birds: 5, "least-open": 81 } } } },
