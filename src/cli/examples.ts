@@ -26,8 +26,8 @@ export const EXAMPLES: Readonly<Record<"inbye" | "read" | "plan" | "check", read
   ],
   plan: [
     { line: "plan scenarios/withy-end.yaml --effort quick", says: "a first plan in a few seconds" },
-    { line: "plan scenarios/withy-end.yaml --out wall --replace", says: "into the folder wall, over what is there" },
-    { line: "plan scenarios/withy-end.yaml --json", says: "one JSON object for another program" },
+    { line: "plan scenarios/withy-end.yaml --out wall --replace", says: "into wall/, over what is there" },
+    { line: "plan scenarios/withy-end.yaml --json", says: "one JSON object, for programs" },
   ],
   check: [
     { line: "check scenarios/withy-end.yaml plans/withy-end/plan.json", says: "the plan as it was written" },

@@ -8,7 +8,7 @@ import type { ReadAnswer } from "./answers.js";
 import { findingsText } from "./findings-text.js";
 import type { Screen } from "./screen.js";
 import { columnsOf } from "./table.js";
-import { countWords, tonnesWords } from "./words.js";
+import { countWords, grassFigure, grassUnit, tonnesWords, weightWords } from "./words.js";
 
 /** What the words about a farm are made from. */
 export interface FarmSeen {
@@ -42,7 +42,7 @@ export function readText(seen: FarmSeen, screen: Screen): string {
 function needPart(land: LandSummary): readonly string[] {
   return land.groups.map(({ group, cellsNeeded, cellsItMayEnter }) => {
     if (cellsNeeded === null) return `  ${group}: takes ground strip by strip in ${countWords(cellsItMayEnter, "cell")}`;
-    const verdict = cellsNeeded <= cellsItMayEnter ? "enough" : `${cellsNeeded - cellsItMayEnter} short: expect days in the yard`;
+    const verdict = cellsNeeded <= cellsItMayEnter ? "enough" : `${cellsNeeded - cellsItMayEnter} short: stays grow longer, rests shorter, or days go to the yard`;
     return `  ${group}: needs ${countWords(cellsNeeded, "cell")} (rest / stay + 1), may enter ${cellsItMayEnter}: ${verdict}`;
   });
 }
@@ -59,14 +59,10 @@ function supplyPart({ units }: Scenario, land: LandSummary): readonly string[] {
 }
 
 function weekPart({ units }: Scenario, land: LandSummary): readonly string[] {
-  const rows = land.weeks.map((week) => [
-    dayMonth(week.firstDay),
-    tonnesWords(week.grownKg, units),
-    tonnesWords(week.eatenKg, units),
-    tonnesWords(week.hayKg, units),
-    week.daysInHand === null ? "" : String(Math.round(week.daysInHand)),
-  ]);
-  return columnsOf([["week from", "grown", "eaten", "hay", "days of grass in hand"], ...rows]);
+  const figures = (week: LandSummary["weeks"][number]) => [week.grownKg, week.eatenKg, week.hayKg].map((kg) => grassFigure(kg, units));
+  const rows = land.weeks.map((week) => [dayMonth(week.firstDay), ...figures(week), week.daysInHand === null ? "" : String(Math.round(week.daysInHand))]);
+  const unit = grassUnit(units);
+  return columnsOf([["week from", `grown, ${unit}`, `eaten, ${unit}`, `hay, ${unit}`, "days of grass in hand"], ...rows]);
 }
 
 function landPart({ fields, cells, units }: Scenario): readonly string[] {
@@ -83,7 +79,7 @@ function stockPart({ groups, units }: Scenario, land: LandSummary): readonly str
   const rows = groups.map((group) => {
     const weight = land.groups.find((one) => one.group === group.name)?.liveWeightKg ?? 0;
     const days = group.here.reduce((sum, span) => sum + daysBetween(span.firstDay, span.lastDay) + 1, 0);
-    return [`${group.name} (${group.letter})`, `${group.head} ${group.kind}`, tonnesWords(weight, units), countWords(days, "day")];
+    return [`${group.name} (${group.letter})`, `${group.head} ${group.kind}`, weightWords(weight, units), countWords(days, "day")];
   });
   return columnsOf([["", "head", "weight at most", "here"], ...rows]);
 }
@@ -92,7 +88,7 @@ function assumedPart({ scenario, listAssumed, farmFile }: FarmSeen): readonly st
   const { assumed } = scenario;
   if (assumed.length === 0) return ["  Nothing: every figure is yours."];
   if (!listAssumed) return [`  ${countWords(assumed.length, "figure")} not in the file; inbye read ${farmFile} --assumed lists them with their sources.`];
-  return assumed.flatMap(({ key, value, source, status }) => [`  ${key}: ${value}`, `      ${source} (${status})`]);
+  return assumed.flatMap(({ key, value, source, status }) => [`  ${key}: ${value}`, `      ${source === status ? source : `${source} (${status})`}`]);
 }
 
 /** The same as one object. */

@@ -33,8 +33,24 @@ export function minutesWords(minutes: number): string {
 
 /** Tonnes (short tons for farms in US units) to a tenth, from kg. */
 export function tonnesWords(kg: number, units: UnitSystem): string {
-  const unit = units === "US" ? "short ton" : "t";
-  return `${(kg / UNITS.weight[unit]!).toFixed(1)} ${unit}`;
+  return units === "US" ? `${(kg / UNITS.weight["short ton"]!).toFixed(1)} short tons` : `${(kg / 1000).toFixed(1)} t`;
+}
+
+/** Weight of stock to 10 kg or 10 lb. */
+export function weightWords(kg: number, units: UnitSystem): string {
+  const unit = units === "US" ? "lb" : "kg";
+  return `${thousands(Math.round(kg / UNITS.weight[unit]! / 10) * 10)} ${unit}`;
+}
+
+/** A week's grass: tenths of a tonne, or hundreds of pounds; the head of the column has the unit. */
+export function grassFigure(kg: number, units: UnitSystem): string {
+  if (units === "US") return thousands(Math.round(kg / UNITS.weight["lb"]! / 100) * 100);
+  return (kg / 1000).toFixed(1);
+}
+
+/** The unit of `grassFigure`. */
+export function grassUnit(units: UnitSystem): string {
+  return units === "US" ? "lb" : "t";
 }
 
 /** Whole per cent of a share. */

@@ -1,6 +1,6 @@
 /** Figures as people read them: no finer than they are known. */
 import { describe, expect, it } from "vitest";
-import { countWords, hayWords, minutesWords, nitrogenWords, percentWords, surenessWords, tonnesWords } from "../../src/cli/words.js";
+import { countWords, grassFigure, hayWords, minutesWords, nitrogenWords, percentWords, surenessWords, tonnesWords, weightWords } from "../../src/cli/words.js";
 
 describe("amounts", () => {
   // a fifth either way, rounded outward to 50 kg; a pound is 0.45359237 kg
@@ -25,7 +25,12 @@ describe("amounts", () => {
 
   it("says tonnes to a tenth, and short tons where the farm's units are US", () => {
     expect(tonnesWords(12_340, "metric")).toBe("12.3 t");
-    expect(tonnesWords(2000 * 0.45359237, "US")).toBe("1.0 short ton");
+    expect(tonnesWords(2000 * 0.45359237, "US")).toBe("1.0 short tons");
+  });
+
+  it("says stock to 10 and a week's grass to what it is known, in the farm's units", () => {
+    expect([weightWords(4483, "metric"), weightWords(453.59237, "US")]).toEqual(["4480 kg", "1000 lb"]);
+    expect([grassFigure(1340, "metric"), grassFigure(1340, "US")]).toEqual(["1.3", "3000"]); // 2,954 lb
   });
 
   it("says shares and counts", () => {
