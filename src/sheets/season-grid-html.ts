@@ -10,7 +10,7 @@ import { head, uprights } from "./grid/head.js";
 import { HEIGHT, WIDTH, layoutOf, rowsThatFit, type Layout } from "./grid/layout.js";
 import { daySpans, partsOf, type Part } from "./grid/parts.js";
 import { rightEdge } from "./grid/right-edge.js";
-import { escaped } from "./grid/svg.js";
+import { escaped, mm } from "./grid/svg.js";
 import { twin } from "./grid/twin.js";
 import type { Made, Sheet } from "./made.js";
 import { notesOf, type Notes } from "./notes.js";
@@ -34,7 +34,7 @@ export function seasonGridHtml(scenario: Scenario, plan: Plan, report: Report, m
 <meta name="viewport" content="width=device-width, initial-scale=1">
 <title>${escaped(title)}</title>
 <style>
-${gridCss(paper, WIDTH, HEIGHT)}
+${gridCss(paper, WIDTH)}
 </style>
 </head>
 <body>
@@ -71,7 +71,7 @@ function drawing(sheet: Sheet, part: Part, notes: Notes, footLines: number): str
   const here = notes.numbered.filter((note) => part.days.includes(note.day));
   const id = `sheet-${part.number}`;
   const span = spanWords(part.days[0]!, part.days.at(-1)!);
-  return `<section class="sheet" tabindex="0" aria-labelledby="${id}-title"><svg viewBox="0 0 ${WIDTH} ${HEIGHT}" role="img" aria-labelledby="${id}-title ${id}-words">
+  return `<section class="sheet" tabindex="0" aria-labelledby="${id}-title"><svg viewBox="0 0 ${WIDTH} ${mm(Math.min(HEIGHT, layout.groundEnd + foot.height))}" role="img" aria-labelledby="${id}-title ${id}-words">
 <title id="${id}-title">Season grid, sheet ${part.number} of ${part.of}, ${escaped(span)}</title>
 <desc id="${id}-words">Groups and cells by days. The same stands in the tables after the sheets.</desc>
 ${[head(layout), uprights(layout), groupRows(layout), dayRows(layout, here), groundRows(layout), rightEdge(layout), footDrawing(layout, foot)].join("\n")}

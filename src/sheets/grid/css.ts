@@ -29,7 +29,7 @@ caption{text-align:left;font-size:15px;color:var(--soft);padding:0 0 8px}
 ol,ul{margin:0;padding-left:28px}`;
 
 const DRAWING = `
-.sheet svg{display:block;font-family:${DRAWN_IN};font-variant-numeric:tabular-nums}
+.sheet svg{display:block;height:auto;font-family:${DRAWN_IN};font-variant-numeric:tabular-nums}
 svg text{fill:var(--ink)}
 svg .reverse{fill:var(--paper)}
 svg .rim{paint-order:stroke;stroke:var(--paper);stroke-width:.7;stroke-linejoin:round}
@@ -63,11 +63,11 @@ ${KINDS.map((kind) => `.k-${kind}`).join(",")}{--fill:#fff;--line:#000}
 /**
  * Style of the page: colours on the screen, black on white in print, with grey only for weekends.
  *
- * @param width width and height of the drawing, mm
+ * @param width width of the drawing, mm
  */
-export function gridCss(paper: Paper, width: number, height: number): string {
+export function gridCss(paper: Paper, width: number): string {
   const { page, scale } = PAPERS[paper];
-  const size = (by: number): string => `.sheet svg{width:${(width * by).toFixed(1)}mm;height:${(height * by).toFixed(1)}mm}`;
+  const size = (by: number): string => `.sheet svg{width:${(width * by).toFixed(1)}mm}`;
   const kinds = KINDS.map((kind) => `.k-${kind}{--fill:${MARKS[kind].fill};--line:${MARKS[kind].line}}`).join("\n");
   return `${SCREEN}${DRAWING}\n${size(SCREEN_SCALE)}\n${kinds}\n@page{size:${page};margin:8mm}\n@media print{${PRINT}\n${size(scale)}\n}`.trim();
 }

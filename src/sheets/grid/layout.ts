@@ -14,7 +14,7 @@ const LEFT = 27;
 const RIGHT = 25;
 const MOST_DAY_WIDTH = 4.6;
 const ROW_MOST = 5.95;
-export const ROW_LEAST = 4.6;
+const ROW_LEAST = 4.6;
 const GROUP_ROW = 5.9;
 const BETWEEN_FIELDS = 1.3;
 

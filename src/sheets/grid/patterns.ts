@@ -2,7 +2,7 @@ import type { Pattern } from "../marks.js";
 import { mm, type Box } from "./svg.js";
 
 /** Distance of figures, mm, and the share of it that a line takes. */
-export const PITCH = 1.15;
+const PITCH = 1.15;
 const LINE = 0.22 * PITCH;
 
 /** Middles of whole figures spread evenly over a length, from the bar's own edge. */
