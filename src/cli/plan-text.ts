@@ -3,7 +3,7 @@ import { cautionsFor } from "../plan/cautions.js";
 import type { Scenario } from "../farm/scenario.js";
 import { dayMonth, spanWords } from "../sheets/day-words.js";
 import { moneyWords } from "../sheets/figure-words.js";
-import { seasonGridText } from "../sheets/season-grid-text.js";
+import { seasonGridText, type Paint } from "../sheets/season-grid-text.js";
 import { wrapped } from "../sheets/text-wrap.js";
 import { costRows } from "./cost-text.js";
 import { savedOfPossible, type PlanSeen } from "./plan-answer.js";
@@ -19,7 +19,7 @@ export function planText(seen: PlanSeen, columns: number, screen: Screen): strin
   return [
     screen.heading(headline(scenario)),
     "",
-    seasonGridText(scenario, planned.plan, planned.report, made, { columns }).trimEnd(),
+    seasonGridText(scenario, planned.plan, planned.report, made, { columns, paint: paintWith(screen) }).trimEnd(),
     ...part(`What it costs: ${moneyWords(planned.cost, made.currency)}`, costPart(seen)),
     ...part("Days in a yard, by kind of year", yardPart(seen)),
     ...part("Hay and work", workPart(seen)),
@@ -29,6 +29,14 @@ export function planText(seen: PlanSeen, columns: number, screen: Screen): strin
     ...part("The sheets", files.map((file) => `  ${file}`)),
     "",
   ].join("\n");
+}
+
+/** Stays stand out and ground at rest steps back, on a terminal that can show it; letters say it all the same. */
+function paintWith(screen: Screen): Paint {
+  return (text, part) => {
+    if (part === "stay" || part === "head") return screen.heading(text);
+    return part === "shut" || part === "weekend" ? screen.soft(text) : text;
+  };
 }
 
 function headline(scenario: Scenario): string {

@@ -20,6 +20,7 @@ export interface PlanGiven extends PlanOptions {
 }
 
 const USUAL_COLUMNS = 100;
+const TICK_MS = 1000;
 
 /** `inbye plan FARM`: plans the season, writes the sheets, says what it costs and how good it is. */
 export async function planCommand(given: PlanGiven, screen: Screen): Promise<Outcome> {
@@ -43,10 +44,12 @@ export async function planCommand(given: PlanGiven, screen: Screen): Promise<Out
 async function planWatched(scenario: Scenario, given: PlanGiven, screen: Screen): Promise<Planned> {
   const line = progressLine(screen, scenario.prices.currency);
   const { stop, release } = stopOnInterrupt(() => screen.aside("\nStopping with the best plan found; Ctrl-C again quits.\n"));
+  const ticking = setInterval(() => line.tick(), TICK_MS);
   try {
     const effort = { name: given.effort, seed: given.seed, capSeconds: given.seconds };
     return await planSeason(scenario, planningServices(), effort, (progress) => line.show(progress), stop);
   } finally {
+    clearInterval(ticking);
     line.clear();
     release();
   }

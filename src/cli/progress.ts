@@ -14,11 +14,20 @@ const CLEAR_LINE = "\r\u001b[2K";
 /** One line on a terminal, redrawn; nothing at all where standard error is no terminal. */
 export function progressLine(screen: Screen, currency: string, now: () => number = Date.now) {
   let drawn = -Infinity;
+  let last: { readonly seen: ProgressSeen; readonly at: number } | null = null;
+  const draw = (seen: ProgressSeen) => {
+    if (!screen.live || now() - drawn < REDRAW_MS) return;
+    drawn = now();
+    screen.aside(`${CLEAR_LINE}${fitted(progressWords(seen, currency), screen.columns ?? 80)}`);
+  };
   return {
     show(seen: ProgressSeen): void {
-      if (!screen.live || now() - drawn < REDRAW_MS) return;
-      drawn = now();
-      screen.aside(`${CLEAR_LINE}${fitted(progressWords(seen, currency), screen.columns ?? 80)}`);
+      last = { seen, at: now() };
+      draw(seen);
+    },
+    /** Draws again with the seconds gone by, so that a long search does not look dead. */
+    tick(): void {
+      if (last) draw({ ...last.seen, seconds: last.seen.seconds + (now() - last.at) / 1000 });
     },
     clear(): void {
       if (screen.live) screen.aside(CLEAR_LINE);
@@ -26,13 +35,13 @@ export function progressLine(screen: Screen, currency: string, now: () => number
   };
 }
 
-/** "Best plan so far 812 GBP, none can cost less than 640 GBP, could still save at most 172 GBP, 12 s (Ctrl-C keeps it)". */
+/** "Best plan so far £812, none can cost less than £640, could still save at most £172, 12 s (Ctrl-C keeps it)". */
 export function progressWords(seen: ProgressSeen, currency: string): string {
-  const saving = Math.max(0, seen.cost - seen.bound);
+  const bound = Math.max(0, seen.bound);
   return [
     `Best plan so far ${moneyWords(seen.cost, currency)}`,
-    `none can cost less than ${moneyWords(Math.max(0, seen.bound), currency)}`,
-    `could still save at most ${moneyWords(saving, currency)}`,
+    `none can cost less than ${moneyWords(bound, currency)}`,
+    `could still save at most ${moneyWords(Math.max(0, seen.cost - bound), currency)}`,
     `${Math.round(seen.seconds)} s (Ctrl-C keeps it)`,
   ].join(", ");
 }

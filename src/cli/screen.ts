@@ -12,16 +12,19 @@ export interface Screen {
   readonly live: boolean;
   /** Headings in bold. */
   readonly heading: (text: string) => string;
+  /** What matters less, dimmed. */
+  readonly soft: (text: string) => string;
 }
 
 /** The process's own streams. */
 export function terminalScreen(): Screen {
-  const bold = Boolean(process.stdout.isTTY) && process.env["NO_COLOR"] === undefined;
+  const plain = !process.stdout.isTTY || process.env["NO_COLOR"] !== undefined;
   return {
     say: (text) => void process.stdout.write(text),
     aside: (text) => void process.stderr.write(text),
     columns: process.stdout.isTTY ? process.stdout.columns : null,
     live: Boolean(process.stderr.isTTY),
-    heading: (text) => (bold ? pc.bold(text) : text),
+    heading: (text) => (plain ? text : pc.bold(text)),
+    soft: (text) => (plain ? text : pc.dim(text)),
   };
 }

@@ -131,7 +131,7 @@ describe("the broken farms of the house", () => {
   it.each(broken)("%s: exit 2 and a finding, nothing written", async (name) => {
     const before = readdirSync(ROOT);
     const said: string[] = [];
-    const screen: Screen = { say: (text) => void said.push(text), aside: () => undefined, columns: null, live: false, heading: (text) => text };
+    const screen: Screen = { say: (text) => void said.push(text), aside: () => undefined, columns: null, live: false, heading: (text) => text, soft: (text) => text };
     const exit = await runCommandLine(["plan", join(ROOT, "scenarios/broken", name), "--json"], screen);
     expect(exit).toBe(2);
     expect(answer<Findings>({ exit, out: said.join(""), aside: "" }, "findings-answer").findings.length).toBeGreaterThan(0);

@@ -1,0 +1,50 @@
+/** The line that a terminal shows while a season is planned. */
+import { describe, expect, it } from "vitest";
+import { progressLine, progressWords } from "../../src/cli/progress.js";
+import type { Screen } from "../../src/cli/screen.js";
+
+function screenOf(live: boolean, columns: number | null = 120): { readonly screen: Screen; readonly drawn: string[] } {
+  const drawn: string[] = [];
+  return { drawn, screen: { say: () => undefined, aside: (text) => void drawn.push(text), columns, live, heading: (text) => text, soft: (text) => text } };
+}
+
+describe("progress", () => {
+  it("says the best plan, what none can cost less than, what could still be saved, and seconds", () => {
+    expect(progressWords({ seconds: 12.4, cost: 812, bound: 640 }, "GBP")).toBe(
+      "Best plan so far £812, none can cost less than £640, could still save at most £172, 12 s (Ctrl-C keeps it)",
+    );
+  });
+
+  it("draws at most five times a second", () => {
+    let clock = 0;
+    const { screen, drawn } = screenOf(true);
+    const line = progressLine(screen, "GBP", () => clock);
+    for (; clock <= 1000; clock += 10) line.show({ seconds: clock / 1000, cost: 100, bound: 50 });
+    expect(drawn.length).toBe(6);
+  });
+
+  it("counts the seconds on when nothing new is found", () => {
+    let clock = 0;
+    const { screen, drawn } = screenOf(true);
+    const line = progressLine(screen, "GBP", () => clock);
+    line.show({ seconds: 3, cost: 100, bound: 50 });
+    clock = 9000;
+    line.tick();
+    expect(drawn.at(-1)).toContain("12 s");
+  });
+
+  it("keeps to one row of a narrow terminal", () => {
+    const { screen, drawn } = screenOf(true, 40);
+    progressLine(screen, "GBP", () => 0).show({ seconds: 1, cost: 100, bound: 50 });
+    expect(drawn[0]!.replace("\r\u001b[2K", "").length).toBeLessThan(40);
+  });
+
+  it("draws nothing where standard error is no terminal", () => {
+    const { screen, drawn } = screenOf(false);
+    const line = progressLine(screen, "GBP", () => 0);
+    line.show({ seconds: 1, cost: 100, bound: 50 });
+    line.tick();
+    line.clear();
+    expect(drawn).toEqual([]);
+  });
+});
