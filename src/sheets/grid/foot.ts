@@ -11,6 +11,7 @@ import { text, textWidth } from "./svg.js";
 const NOTE_PT = 6.4;
 const LINE_PT = 6.2;
 const NOTE_ROW = 4.1;
+const MOST_NOTE_ROWS = 4;
 const LINE = 2.75;
 const LABEL = 20;
 const TRIANGLE_ROOM = 5;
@@ -18,10 +19,18 @@ const ABOVE = 1.2;
 /** Lines of running text at most, and at least where ground needs the room; what is cut off stands with the table of the plan. */
 export const FOOT_LINES = { most: 5, least: 3 } as const;
 
+interface NoteBlock {
+  readonly label: string;
+  readonly notes: readonly Note[];
+  readonly columns: number;
+  /** Notes for which the foot has no room; the list of the plan has them all. */
+  readonly more: number;
+}
+
 /** What stands under the grid of one sheet. */
 export interface Foot {
   readonly key: KeyRows;
-  readonly notes: readonly { readonly label: string; readonly notes: readonly Note[]; readonly columns: number }[];
+  readonly notes: readonly NoteBlock[];
   readonly lines: readonly string[];
   readonly height: number;
 }
@@ -35,11 +44,17 @@ export function footOf(sheet: Sheet, notes: Notes, days: Part["days"], mostLines
   const here = notes.numbered.filter((note) => days.includes(note.day));
   const blocks = [
     { label: "To put right", notes: here.filter((note) => note.black) }, { label: "At a price", notes: here.filter((note) => !note.black) },
-  ].filter((block) => block.notes.length > 0).map((block) => ({ ...block, columns: columnsFor(block.notes) }));
+  ].filter((block) => block.notes.length > 0).map(({ label, notes: all }) => noteBlock(label, all));
   const lines = runningText(sheet, notes, mostLines);
   const rows = blocks.reduce((sum, block) => sum + Math.ceil(block.notes.length / block.columns), 0);
   const key = keyRows(sheet, here);
   return { key, notes: blocks, lines, height: ABOVE + key.length * KEY_HEIGHT + rows * NOTE_ROW + lines.length * LINE + 0.6 };
+}
+
+function noteBlock(label: string, all: readonly Note[]): NoteBlock {
+  const columns = columnsFor(all);
+  const notes = all.slice(0, columns * MOST_NOTE_ROWS);
+  return { label, notes, columns, more: all.length - notes.length };
 }
 
 const room = (columns: number): number => (WIDTH - 2 * EDGE - LABEL) / columns;
@@ -99,6 +114,7 @@ export function footDrawing(layout: Layout, foot: Foot): string {
   y += foot.key.length * KEY_HEIGHT;
   for (const block of foot.notes) {
     parts.push(text(EDGE, y + 2.9, block.label, { pt: 7, bold: true }));
+    if (block.more > 0) parts.push(text(EDGE, y + 2.9 + NOTE_ROW, `and ${block.more} in the list`, { pt: NOTE_PT, room: LABEL - 1 }));
     const wide = room(block.columns);
     block.notes.forEach((note, i) => {
       const [x, top] = [EDGE + LABEL + (i % block.columns) * wide, y + Math.floor(i / block.columns) * NOTE_ROW];
