@@ -3,6 +3,7 @@ import { KINDS } from "../../src/farm/scenario.js";
 import { orderedPlan } from "../../src/plan/standings.js";
 import { addDays, weekdayOf } from "../../src/quantity/calendar.js";
 import { seasonGridHtml } from "../../src/sheets/season-grid-html.js";
+import { pushedApart } from "../../src/sheets/grid/group-rows.js";
 import { daySpans } from "../../src/sheets/grid/parts.js";
 import { HEIGHT, WIDTH } from "../../src/sheets/grid/layout.js";
 import { MARKS } from "../../src/sheets/marks.js";
@@ -87,6 +88,14 @@ describe("season grid as a page", () => {
     for (const strip of ["P 1", "P 8"]) expect(html).toContain(`>${strip}</text>`);
     // Cows left H2 on 6 May, heifers enter on 15 May: 7, 8, ... 14 May are eight days of rest
     expect(tiny).toMatch(/class="rim">8<\/text>/);
+  });
+});
+
+describe("triangles", () => {
+  it("stand over their days, and apart where two would overlap, also at the end of the sheet", () => {
+    expect(pushedApart([10, 50], 2, 98, 4)).toEqual([10, 50]);
+    expect(pushedApart([0, 1, 50, 51], 2, 98, 4)).toEqual([2, 6, 50, 54]);
+    expect(pushedApart([97, 99, 99], 2, 98, 4)).toEqual([90, 94, 98]);
   });
 });
 

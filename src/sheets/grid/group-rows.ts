@@ -110,15 +110,23 @@ function dayCount(layout: Layout, day: IsoDate, y: number, count: number): strin
 
 const TRIANGLE = 3.7;
 
-/** Numbered triangles over their days, pushed apart where they would overlap. */
+/** Numbered triangles over their days. */
 function triangles(layout: Layout, notes: readonly Note[]): string {
-  let free = layout.left;
-  return notes.map((note) => {
-    const wished = xOf(layout, note.day) + layout.dayWidth / 2;
-    const x = Math.min(Math.max(wished, free + TRIANGLE / 2), layout.right - TRIANGLE / 2);
-    free = x + TRIANGLE / 2 + 0.1;
-    return triangle(x, layout.notesY + 0.35, note);
-  }).join("");
+  const wished = notes.map((note) => xOf(layout, note.day) + layout.dayWidth / 2);
+  const places = pushedApart(wished, layout.left + TRIANGLE / 2, layout.right - TRIANGLE / 2, TRIANGLE + 0.1);
+  return notes.map((note, i) => triangle(places[i]!, layout.notesY + 0.35, note)).join("");
+}
+
+/** Places in order, no two nearer than `apart`: pushed to the right, and from the right end back where that runs over. */
+export function pushedApart(wished: readonly number[], least: number, most: number, apart: number): readonly number[] {
+  const places: number[] = [];
+  for (const x of wished) places.push(Math.max(x, least, places.length > 0 ? places.at(-1)! + apart : least));
+  let end = most;
+  for (let i = places.length - 1; i >= 0; i -= 1) {
+    places[i] = Math.min(places[i]!, end);
+    end = places[i]! - apart;
+  }
+  return places;
 }
 
 /** White: allowed at a price. Black: to be put right. */
