@@ -43,8 +43,8 @@ function groundOf(season: Season): Ground {
   return {
     leastStanding: farmFigure(season, "demand-met", "least-standing"),
     pigCover: farmFigure(season, "after-pigs", "cover"),
-    birdsInterval: isOff(season, "worked-ground") ? 0 : farmFigure(season, "worked-ground", "birds"),
-    pigsInterval: isOff(season, "after-pigs") ? 0 : farmFigure(season, "after-pigs", reseed ? "reseeded" : "back"),
+    birdsInterval: farmFigure(season, "worked-ground", "birds"),
+    pigsInterval: farmFigure(season, "after-pigs", reseed ? "reseeded" : "back"),
     stubble: farmFigure(season, "hay-stock", "stubble"),
     makingLoss: farmFigure(season, "hay-stock", "making-loss") / 100,
     openedFrom: farmFigure(season, "pig-pressure", "opened"),
@@ -158,8 +158,13 @@ export function cellSimulator(season: Season, halves: readonly Half[] = HALVES):
       return { money: s.money, over: s.over };
     },
     cut(s, day, byOwner, makesHay) {
-      // Under a stay that broke a closed day there is nothing left to mow.
-      if (s.day > day) return;
+      if (s.day > day) {
+        // Somebody stands there: nothing is mown, and the rules say what is wrong. Not even the owner mows under feet.
+        for (const hook of hooks.mow) hook(s, day, byOwner, makesHay);
+        if (byOwner) s.over += 10;
+        s.cuts.push(day, s.open);
+        return;
+      }
       advance(s, day);
       grow(s, day + 1);
       for (const hook of hooks.mow) hook(s, day, byOwner, makesHay);

@@ -1,5 +1,6 @@
 import { AWAY, YARD, type Season } from "../season/season.js";
 import type { CutChange, Draft, Run } from "./draft.js";
+import { farmFigure, isOff } from "./half.js";
 import type { Random } from "./random.js";
 
 /** A change to try: runs in order, and at most one cell's cuts. */
@@ -19,6 +20,9 @@ export interface MoveSense {
   readonly draw: readonly number[];
   readonly followers: readonly number[];
   readonly mowable: readonly number[];
+  /** Shortest rest of ground, and the share of changes tried although they cut it short. */
+  readonly rest: number;
+  readonly bold: number;
 }
 
 export function moveSense(season: Season): MoveSense {
@@ -33,6 +37,8 @@ export function moveSense(season: Season): MoveSense {
     season, cellsOf, nextOk, draw,
     followers: season.groups.map((_, g) => g).filter((g) => season.groups[g].leader >= 0 && draw.includes(g)),
     mowable: season.cells.map((_, c) => c).filter((c) => season.cells[c].mow),
+    rest: isOff(season, "rest-period") ? 0 : farmFigure(season, "rest-period", "floor"),
+    bold: 0.1,
   };
 }
 
@@ -260,7 +266,22 @@ export function proposeMove(draft: Draft, sense: MoveSense, random: Random): Mov
   const found = proposer(draft, sense, random);
   if (!found) return null;
   if (proposer === tradeGroups) return tradeIsFree(draft, found) ? found : null;
-  return found.runs.every((run) => draft.free(run)) ? found : null;
+  if (!found.runs.every((run) => draft.free(run))) return null;
+  return random.unit() < sense.bold || found.runs.every((run) => restsAround(draft, sense, run)) ? found : null;
+}
+
+/** True when no grazing before or after a grazing run is nearer than the shortest rest; other runs always pass. */
+function restsAround(draft: Draft, { season, rest }: MoveSense, { group, from, to, place }: Run): boolean {
+  if (place < 0 || !season.groups[group].grazer) return true;
+  const base = place * season.days;
+  const { occupant } = draft;
+  let a = from;
+  while (a > 0 && occupant[base + a - 1] === group) a--;
+  let b = to;
+  while (b + 1 < season.days && occupant[base + b + 1] === group) b++;
+  for (let t = Math.max(0, a - rest); t < a; t++) if (occupant[base + t] >= 0 && season.groups[occupant[base + t]].grazer) return false;
+  for (let t = b + 1; t <= Math.min(season.days - 1, b + rest); t++) if (occupant[base + t] >= 0 && season.groups[occupant[base + t]].grazer) return false;
+  return true;
 }
 
 function tradeIsFree(draft: Draft, { runs }: Move): boolean {

@@ -37,9 +37,10 @@ export function anneal(draft: Draft, spell: Spell, seed: number, watch: Watch): 
     if (step % 20_000 === 19_999) draft.refresh();
     const found = proposeMove(draft, sense, random);
     if (!found) continue;
-    const undo = draft.apply(found.runs, found.cut);
-    const worse = draft.cost - cost + penalty * (draft.over - over);
-    if (worse > 0 && random.unit() >= Math.exp(-worse / temperature)) {
+    const mostWorse = -temperature * Math.log(1 - random.unit());
+    const undo = draft.attempt(found.runs, found.cut, { penalty, worse: mostWorse });
+    if (!undo) continue;
+    if (draft.cost - cost + penalty * (draft.over - over) > mostWorse) {
       undo();
       continue;
     }

@@ -27,7 +27,6 @@ import { housingOrderHalf } from "./housing-order.js";
 import { yardRoomHalf } from "./yard-room.js";
 import { hayStockHalf } from "./hay-stock.js";
 import { holdsHalf } from "./holds.js";
-import { everyDayPlacedHalf } from "./every-day-placed.js";
 import type { RuleId } from "../../rules/rule.js";
 import type { Half } from "../half.js";
 
@@ -62,11 +61,11 @@ export const HALVES: readonly Half[] = [
   yardRoomHalf,
   hayStockHalf,
   holdsHalf,
-  everyDayPlacedHalf,
 ];
 
 /** Rules without a part in the programme, and why nothing is lost. */
 export const NO_HALF: Partial<Record<RuleId, string>> = {
+  "every-day-placed": "a group has one place a day by the shape of the programme's data",
   "looked-at": "no plan brings anybody home: it is a finding of reading",
   "one-group-per-cell": "a cell holds one group a day by the shape of the programme's data",
   standstill: "arrivals and departures are the owner's dates: the check names those in a standstill",

@@ -37,9 +37,9 @@ export const nitrogenCeilingHalf: Half = {
 
 const YEAR = 365;
 
-/** Largest sum within any 365 days of (day, kg/ha) pairs. */
+/** Largest sum within any 365 days, ending in the season, of (day, kg/ha) pairs. */
 export function worstWindow(deposits: readonly number[]): number {
-  const pairs: [number, number][] = [];
+  const pairs: [number, number][] = [[0, 0]];
   for (let i = 0; i < deposits.length; i += 2) pairs.push([deposits[i], deposits[i + 1]]);
   pairs.sort((a, b) => a[0] - b[0]);
   let worst = 0;
@@ -48,7 +48,7 @@ export function worstWindow(deposits: readonly number[]): number {
   for (const [day, kg] of pairs) {
     sum += kg;
     while (pairs[from][0] <= day - YEAR) sum -= pairs[from++][1];
-    worst = Math.max(worst, sum);
+    if (day >= 0) worst = Math.max(worst, sum);
   }
   return worst;
 }

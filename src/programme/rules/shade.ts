@@ -10,10 +10,16 @@ export const shadeHalf: Half = {
       enter(s, g, first, last) {
         const { pig, grazer } = season.groups[g];
         if (season.scenario.cells[s.cell].shade || !(pig || grazer)) return;
+        const [begins, ends] = [from(s.cell, g), to(s.cell, g)];
         let hot = 0;
-        for (let t = first; t <= last; t++) if (season.month[t] + 1 >= from(s.cell, g) && season.month[t] + 1 <= to(s.cell, g)) hot++;
+        for (let t = first; t <= last; t++) if (isHot(season.month[t] + 1, begins, ends)) hot++;
         say.charge(s, g, hot * (pig ? pigs(s.cell, g) : grazers(s.cell, g)));
       },
     };
   },
 };
+
+/** Hot months may run over the year's end, as they do in the south. */
+function isHot(month: number, first: number, last: number): boolean {
+  return first <= last ? first <= month && month <= last : month >= first || month <= last;
+}
