@@ -7,6 +7,7 @@ import { ruleOf } from "../../src/rules/index.js";
 import type { Breach, Charge, RuleId } from "../../src/rules/rule.js";
 import { tinyFarm, type TinyFarm } from "../fixtures/tiny-farm.js";
 import { planFromRows, type Rows } from "./grid.js";
+import { askProgramme } from "./programme-agrees.js";
 
 /** A breach as a case writes it: days counted from 1, as columns of the grid. */
 interface ExpectedBreach {
@@ -37,18 +38,6 @@ export interface RuleCase {
   readonly charges?: readonly ExpectedCharge[];
 }
 
-interface Expected {
-  readonly rule: RuleId;
-  readonly breaches: readonly ExpectedBreach[];
-  readonly charges: readonly ExpectedCharge[] | null;
-}
-
-/** Holds the programme, with its choices fixed to a case's plan, against what the check found there. */
-type ProgrammeAgrees = (scenario: Scenario, plan: Plan, expected: Expected) => void;
-
-/** Written beside the programme's rules; until then only the check is held against the cases. */
-export const programmeAgrees = undefined as ProgrammeAgrees | undefined;
-
 /**
  * Tests one rule on small plans typed as grids. `keeps` have no breach; `breaks` have exactly what they say. Of every
  * limit the last day that breaks it and the first that keeps it should be there.
@@ -73,7 +62,7 @@ function holdCase(rule: RuleId, c: RuleCase): void {
   const charges = c.charges ?? (ruleOf(rule).use === "charged" ? [] : null);
   if (charges) sameCharges(report.charges.filter((x) => x.rule === rule).map((x) => chargeWords(scenario, x)), charges);
   expect(JSON.stringify([scenario, plan])).toBe(before);
-  programmeAgrees?.(scenario, plan, { rule, breaches: c.breaches ?? [], charges });
+  askProgramme(scenario, plan, rule);
 }
 
 function sameCharges(found: readonly ExpectedCharge[], expected: readonly ExpectedCharge[]): void {
