@@ -9,7 +9,7 @@ const may = {
   season: ["quantity", "science", "rules", "farm"],
   programme: ["quantity", "science", "rules", "farm", "plan", "season"],
   solvers: ["programme"],
-  threads: ["programme"],
+  threads: ["programme", "solvers"],
   decide: ["quantity", "science", "rules", "farm", "plan", "check", "season", "programme"],
   sheets: ["quantity", "rules", "farm", "season", "plan", "check", "decide"],
   files: ["quantity", "science", "farm", "plan"],

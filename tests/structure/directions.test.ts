@@ -16,7 +16,7 @@ const ROOMS: Readonly<Record<string, readonly string[]>> = {
   season: ["quantity", "science", "rules", "farm"],
   programme: ["quantity", "science", "rules", "farm", "plan", "season"],
   solvers: ["programme"],
-  threads: ["programme"],
+  threads: ["programme", "solvers"],
   decide: ["quantity", "science", "rules", "farm", "plan", "check", "season", "programme"],
   sheets: ["quantity", "rules", "farm", "season", "plan", "check", "decide"],
   files: ["quantity", "science", "farm", "plan"],
