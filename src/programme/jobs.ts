@@ -69,15 +69,15 @@ async function runMend(job: MendJob, watch: JobWatch, solver: PricingSolver): Pr
 }
 
 /** Share of a search's steps that go into the first, hot spell; the rest polishes what it found. */
-const HOT_SHARE = 0.6;
+const HOT_SHARE = 0.4;
 const POLISHES = 4;
 
 function runSearch(job: SearchJob, watch: JobWatch): JobNews {
   const draft = draftOf(job.scenario, job.from, job.keep);
   const hot = hotness(draft);
   const seen = { stop: watch.stop, better: (plan: Snapshot) => watch.news({ kind: "plan", plan }) };
-  const first: Spell = { steps: Math.round(job.steps * HOT_SHARE), hot, cold: hot / 20, lightPenalty: hot / 4, heavyPenalty: hot * 10 };
-  const polish: Spell = { steps: Math.round((job.steps * (1 - HOT_SHARE)) / POLISHES), hot: hot / 16, cold: hot / 250, lightPenalty: hot * 10, heavyPenalty: hot * 10 };
+  const first: Spell = { steps: Math.round(job.steps * HOT_SHARE), hot, cold: hot / 20, lightPenalty: hot * 5, heavyPenalty: hot * 20 };
+  const polish: Spell = { steps: Math.round((job.steps * (1 - HOT_SHARE)) / POLISHES), hot: hot * 0.4, cold: hot / 40, lightPenalty: hot * 10, heavyPenalty: hot * 20 };
   let best = anneal(draft, first, job.seed, seen);
   for (let i = 0; i < POLISHES && !watch.stop(); i++) {
     draft.load(best.place, best.cuts);
@@ -87,14 +87,14 @@ function runSearch(job: SearchJob, watch: JobWatch): JobNews {
   return { kind: "plan", plan: best };
 }
 
-/** Heat at which a search starts: what a few days in the yard cost, so that a spell there is no wall. */
+/** Heat at which a search starts: about what a day in the yard costs, so that one is no wall. */
 function hotness(draft: Draft): number {
   const { season, tables } = draft;
   let most = 1;
   season.groups.forEach((group, g) => {
     group.present.forEach((present, t) => (present ? (most = Math.max(most, tables.standMoney[g][t * tables.width])) : 0));
   });
-  return Math.min(200, Math.max(10, 3 * most));
+  return Math.min(60, Math.max(8, most));
 }
 
 function runBound(job: BoundJob, watch: JobWatch): JobNews {

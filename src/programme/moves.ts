@@ -14,6 +14,8 @@ export interface MoveSense {
   readonly season: Season;
   /** Cells each group may enter. */
   readonly cellsOf: readonly (readonly number[])[];
+  /** The same by field. */
+  readonly near: readonly (readonly (readonly number[])[])[];
   /** Next day from a day on which the group can be moved, or the season's end. */
   readonly nextOk: readonly Int16Array[];
   /** Groups, each as often as it is worth trying. */
@@ -35,6 +37,7 @@ export function moveSense(season: Season): MoveSense {
   const draw = season.groups.flatMap((group, g) => (group.present.includes(1) && cellsOf[g].length ? Array<number>(group.grazer ? 4 : group.bird ? 2 : 1).fill(g) : []));
   return {
     season, cellsOf, nextOk, draw,
+    near: cellsOf.map((cells) => season.scenario.fields.map((_, f) => cells.filter((c) => season.cells[c].field === f))),
     followers: season.groups.map((_, g) => g).filter((g) => season.groups[g].leader >= 0 && draw.includes(g)),
     mowable: season.cells.map((_, c) => c).filter((c) => season.cells[c].mow),
     rest: isOff(season, "rest-period") ? 0 : farmFigure(season, "rest-period", "floor"),
@@ -72,7 +75,19 @@ function someDay(draft: Draft, g: number, random: Random): number {
 }
 
 const someGroup = (sense: MoveSense, random: Random): number => sense.draw[random.below(sense.draw.length)];
-const someCell = (sense: MoveSense, g: number, random: Random): number => sense.cellsOf[g][random.below(sense.cellsOf[g].length)];
+
+/** Any cell of the group's, or one in the field where it stands the day before or after a run. */
+function someCell(draft: Draft, sense: MoveSense, g: number, random: Random, from: number, to: number): number {
+  if (random.unit() < 0.5) {
+    const beside = random.unit() < 0.5 ? from - 1 : to + 1;
+    const place = beside >= 0 && beside < sense.season.days ? draft.place[g][beside] : AWAY;
+    if (place >= 0) {
+      const near = sense.near[g][sense.season.cells[place].field];
+      return near[random.below(near.length)];
+    }
+  }
+  return sense.cellsOf[g][random.below(sense.cellsOf[g].length)];
+}
 
 /** Last day of a run from `from` of about `length` days that ends where the group can move on. */
 function fitEnd(sense: MoveSense, draft: Draft, g: number, from: number, length: number): number {
@@ -118,8 +133,10 @@ const replaceStay: Proposer = (draft, sense, random) => {
   const g = someGroup(sense, random);
   const t = someDay(draft, g, random);
   if (t < 0) return null;
-  const place = random.unit() < 0.04 ? YARD : someCell(sense, g, random);
-  return place === draft.place[g][t] ? null : move({ group: g, from: stayStart(draft, g, t), to: stayEnd(draft, g, t), place });
+  const from = stayStart(draft, g, t);
+  const to = stayEnd(draft, g, t);
+  const place = random.unit() < 0.04 ? YARD : someCell(draft, sense, g, random, from, to);
+  return place === draft.place[g][t] ? null : move({ group: g, from, to, place });
 };
 
 /** Lays a fresh run over whatever the group did. */
@@ -130,8 +147,9 @@ const layRun: Proposer = (draft, sense, random) => {
   const from = sense.nextOk[g][day];
   if (from >= sense.season.days || draft.place[g][from] === AWAY) return null;
   const to = fitEnd(sense, draft, g, from, someLength(sense.season, g, random));
-  const place = random.unit() < 0.05 ? YARD : someCell(sense, g, random);
-  return to < from ? null : move({ group: g, from, to, place });
+  if (to < from) return null;
+  const place = random.unit() < 0.05 ? YARD : someCell(draft, sense, g, random, from, to);
+  return move({ group: g, from, to, place });
 };
 
 /** Fills a spell in the yard, or the front of it. */
@@ -144,7 +162,7 @@ const leaveYard: Proposer = (draft, sense, random) => {
   const from = random.unit() < 0.6 ? start : sense.nextOk[g][t];
   if (from > end) return null;
   const to = random.unit() < 0.4 ? end : Math.min(end, fitEnd(sense, draft, g, from, someLength(sense.season, g, random)));
-  return to < from ? null : move({ group: g, from, to, place: someCell(sense, g, random) });
+  return to < from ? null : move({ group: g, from, to, place: someCell(draft, sense, g, random, from, to) });
 };
 
 /** Gives a stay's days to the stays before and after it. */
@@ -179,6 +197,30 @@ const swapNeighbours: Proposer = (draft, sense, random) => {
   const middle = Math.min(sense.nextOk[g][start + (last - end)], last);
   if (middle <= start) return null;
   return move({ group: g, from: start, to: middle - 1, place: draft.place[g][last] }, { group: g, from: middle, to: last, place: draft.place[g][t] });
+};
+
+/** Takes a stay out of its order and puts it in again some stays later, or earlier; the stays between close up. */
+const moveAlong: Proposer = (draft, sense, random) => {
+  const g = someGroup(sense, random);
+  const t = someDay(draft, g, random);
+  if (t < 0) return null;
+  const stays: [number, number][] = [[stayStart(draft, g, t), stayEnd(draft, g, t)]];
+  const own = draft.place[g];
+  for (let more = 1 + random.below(5); more > 0; more--) {
+    const next = stays[stays.length - 1][1] + 1;
+    if (next >= sense.season.days || own[next] === AWAY || sense.season.groups[g].arrives[next]) break;
+    stays.push([next, stayEnd(draft, g, next)]);
+  }
+  if (stays.length < 2) return null;
+  const order = random.unit() < 0.5 ? [...stays.slice(1), stays[0]] : [stays[stays.length - 1], ...stays.slice(0, -1)];
+  const runs: Run[] = [];
+  let day = stays[0][0];
+  for (const [a, b] of order) {
+    if (!sense.season.groups[g].moveOk[day]) return null;
+    runs.push({ group: g, from: day, to: day + b - a, place: own[a] });
+    day += b - a + 1;
+  }
+  return move(...runs);
 };
 
 /** Two stays of one group trade cells. */
@@ -255,7 +297,7 @@ const changeCut: Proposer = (draft, sense, random) => {
 
 const PROPOSERS: readonly (readonly [Proposer, number])[] = [
   [shiftBoundary, 22], [replaceStay, 18], [layRun, 14], [leaveYard, 10], [dissolve, 8], [swapNeighbours, 6], [tradeCells, 6],
-  [tradeGroups, 3], [slideStretch, 6], [follow, 6], [changeCut, 2],
+  [tradeGroups, 3], [slideStretch, 6], [moveAlong, 8], [follow, 6], [changeCut, 1],
 ];
 const TOTAL = PROPOSERS.reduce((sum, [, weight]) => sum + weight, 0);
 

@@ -77,7 +77,8 @@ export class CellBound {
       this.enter(t);
       const base = t * count;
       const low = this.mownBetween(t, t + 1);
-      for (let j = 0; j < count; j++) {
+      const reach = levels.reach[t];
+      for (let j = 0; j < reach; j++) {
         const wait = ready[base + count + (j < low ? low : j)];
         const graze = entered[base + j];
         ready[base + j] = graze < wait ? graze : wait;
@@ -98,7 +99,8 @@ export class CellBound {
     const stays = terms.mayStay(g, t + 1);
     const leaves = terms.mayLeave(g, t + 1);
     const start = terms.start(g, t, null);
-    for (let j = 0; j < count; j++) {
+    const reach = this.levels.reach[t];
+    for (let j = 0; j < reach; j++) {
       const stay = stays ? table[base + count + j] : Infinity;
       const leave = leaves ? ready[base + count + j] : Infinity;
       leaving[base + j] = leave <= stay ? 1 : 0;
@@ -124,7 +126,8 @@ export class CellBound {
         if (money === Infinity) continue;
         const end = (t + n) * count;
         const code = g * 1024 + n;
-        for (let j = 0; j < count; j++) {
+        const reach = levels.reach[t];
+        for (let j = 0; j < reach; j++) {
           const next = after[(base + j) * most + n - 1];
           if (next < 0) break;
           const value = money + grazed[end + next];
@@ -158,7 +161,8 @@ export class CellBound {
     const from = day * count;
     const low = this.mownBetween(t, day);
     const code = day * 64 + by;
-    for (let j = 0; j < count; j++) {
+    const reach = this.levels.reach[t];
+    for (let j = 0; j < reach; j++) {
       const value = money + table[from + (j < low ? low : j)];
       if (value < grazed[base + j]) {
         grazed[base + j] = value;

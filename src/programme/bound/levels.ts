@@ -14,6 +14,8 @@ export interface Levels {
   readonly most: number;
   /** By group: level and money after a first pass from the untouched ground: [day x most + days - 1], -1 where it cannot be. */
   readonly afterFirst: ReadonlyMap<number, { readonly level: Int16Array; readonly money: Float64Array }>;
+  /** Levels worth asking on each morning: none lower can be, while grazing leaves its residual. */
+  readonly reach: Int16Array;
   /** The owner's cuts: the morning after, and the highest level that is left then. */
   readonly mown: readonly { readonly morning: number; readonly level: number }[];
 }
@@ -56,7 +58,16 @@ export function cellLevels(season: Season, cell: number, step: number, most: num
   });
   const stubble = figures(season, "hay-stock", "stubble")(cell, -1);
   const mown = own.ownerCuts.filter((cut) => cut.day + 1 < season.days).map((cut) => ({ morning: cut.day + 1, level: levelOf(stubble, cut.day + 1) }));
-  return { count, after, most, afterFirst, mown };
+  return { count, after, most, afterFirst, mown, reach: reachOf(season, cell, count, levelOf) };
+}
+
+/** Grazed ground is never under its residual, nor mown ground under its stubble; all levels where no residual is asked. */
+function reachOf(season: Season, cell: number, count: number, levelOf: (value: number, day: number) => number): Int16Array {
+  const own = season.cells[cell];
+  if (isOff(season, "residual-cover")) return new Int16Array(season.days + 1).fill(count);
+  const residuals = season.groups.map((_, g) => figures(season, "residual-cover", "grazers")(cell, g));
+  const lowest = Math.min(own.startCover, figures(season, "hay-stock", "stubble")(cell, -1), ...residuals) - 1;
+  return Int16Array.from({ length: season.days + 1 }, (_, t) => Math.min(count, levelOf(lowest, t) + 2));
 }
 
 type StayWalk = (group: number, start: number, day: number, most: number, seen: (days: number, end: number) => void) => void;
