@@ -4,7 +4,7 @@ import { grownCover } from "../science/growth.js";
 import { hayMadeKg } from "../science/hay.js";
 import type { Season } from "../season/season.js";
 import { freshState, resetState, type CellState, type WorkedUse } from "./cell-state.js";
-import { farmFigure, isOff, type CellHooks, type Half } from "./half.js";
+import { farmFigure, figures, isOff, type CellHooks, type Half } from "./half.js";
 import { HALVES } from "./rules/index.js";
 
 type Hooks<K extends keyof CellHooks> = readonly NonNullable<CellHooks[K]>[];
@@ -28,26 +28,18 @@ export interface CellSimulator {
 }
 
 /** Figures of the ground that the simulator itself needs. */
-interface Ground {
-  readonly leastStanding: number;
-  readonly pigCover: number;
-  readonly birdsInterval: number;
-  readonly pigsInterval: number;
-  readonly stubble: number;
-  readonly makingLoss: number;
-  readonly openedFrom: number;
-}
+type Ground = Readonly<Record<"leastStanding" | "pigCover" | "birdsInterval" | "pigsInterval" | "stubble" | "makingLoss" | "openedFrom", (cell: number, group: number) => number>>;
 
 function groundOf(season: Season): Ground {
-  const reseed = farmFigure(season, "after-pigs", "reseed") >= 1;
+  const [back, reseeded, reseed] = ["back", "reseeded", "reseed"].map((key) => figures(season, "after-pigs", key));
   return {
-    leastStanding: farmFigure(season, "demand-met", "least-standing"),
-    pigCover: farmFigure(season, "after-pigs", "cover"),
-    birdsInterval: farmFigure(season, "worked-ground", "birds"),
-    pigsInterval: farmFigure(season, "after-pigs", reseed ? "reseeded" : "back"),
-    stubble: farmFigure(season, "hay-stock", "stubble"),
-    makingLoss: farmFigure(season, "hay-stock", "making-loss") / 100,
-    openedFrom: farmFigure(season, "pig-pressure", "opened"),
+    leastStanding: figures(season, "demand-met", "least-standing"),
+    pigCover: figures(season, "after-pigs", "cover"),
+    birdsInterval: figures(season, "worked-ground", "birds"),
+    pigsInterval: (cell, group) => (reseed(cell, group) >= 1 ? reseeded : back)(cell, group),
+    stubble: figures(season, "hay-stock", "stubble"),
+    makingLoss: figures(season, "hay-stock", "making-loss"),
+    openedFrom: figures(season, "pig-pressure", "opened"),
   };
 }
 
@@ -98,10 +90,11 @@ export function cellSimulator(season: Season, halves: readonly Half[] = HALVES):
   const graze = (s: CellState, g: number, first: number, last: number): void => {
     for (const hook of hooks.graze) hook(s, g, first, last);
     const { taken } = season.groups[g];
+    const least = ground.leastStanding(s.cell, g);
     for (let t = first; t <= last; t++) {
       s.cover -= taken[t] / s.open;
       for (const hook of hooks.bite) hook(s, g, t);
-      if (s.cover < ground.leastStanding) s.cover = ground.leastStanding;
+      if (s.cover < least) s.cover = least;
       grow(s, t + 1);
       morning(s);
     }
@@ -115,7 +108,7 @@ export function cellSimulator(season: Season, halves: readonly Half[] = HALVES):
     const area = Math.ceil(days / strip.days) * strip.areaHa;
     for (const hook of hooks.work) hook(s, g, first, last, area);
     const pig = season.groups[g].pig;
-    const opens = last + 1 + (pig ? ground.pigsInterval : ground.birdsInterval);
+    const opens = last + 1 + (pig ? ground.pigsInterval : ground.birdsInterval)(s.cell, g);
     s.opens = s.lots.length > 0 ? Math.max(s.opens, opens) : opens;
     for (let from = first; from <= last; from += 7) {
       const to = Math.min(from + 6, last);
@@ -127,7 +120,7 @@ export function cellSimulator(season: Season, halves: readonly Half[] = HALVES):
     s.worked.push({ last, area, kind: season.scenario.groups[g].kind });
     if (pig) {
       const head = season.scenario.groups[g].head;
-      if ((head * strip.days) / strip.areaHa >= ground.openedFrom) s.opened += Math.floor(days / strip.days) * strip.areaHa;
+      if ((head * strip.days) / strip.areaHa >= ground.openedFrom(s.cell, g)) s.opened += Math.floor(days / strip.days) * strip.areaHa;
     }
   };
   return {
@@ -168,9 +161,10 @@ export function cellSimulator(season: Season, halves: readonly Half[] = HALVES):
       advance(s, day);
       grow(s, day + 1);
       for (const hook of hooks.mow) hook(s, day, byOwner, makesHay);
-      if (makesHay) s.hayMade += hayMadeKg(s.cover, ground.stubble, s.open, ground.makingLoss, season.scenario.hay.dryMatter);
+      const stubble = ground.stubble(s.cell, -1);
+      if (makesHay) s.hayMade += hayMadeKg(s.cover, stubble, s.open, ground.makingLoss(s.cell, -1) / 100, season.scenario.hay.dryMatter);
       s.cuts.push(day, s.open);
-      if (s.cover > ground.stubble) s.cover = ground.stubble;
+      if (s.cover > stubble) s.cover = stubble;
       morning(s);
     },
     finish(s) {
@@ -205,7 +199,7 @@ function splitLot(season: Season, s: CellState, g: number, from: number, to: num
   for (const hook of asked) hook(s, g, from, wanted, taken);
   const area = Math.min(wanted, s.open);
   if (area <= 0) return;
-  const cover = group.pig ? Math.min(s.cover, ground.pigCover) : Math.max(Math.min(s.cover, ground.leastStanding), s.cover - taken / area);
+  const cover = group.pig ? Math.min(s.cover, ground.pigCover(s.cell, g)) : Math.max(Math.min(s.cover, ground.leastStanding(s.cell, g)), s.cover - taken / area);
   s.lots.push({ area, cover, from: to + 1, byPigs: group.pig });
   s.open -= area;
   if (s.open < 1e-12) s.open = 0;

@@ -138,6 +138,11 @@ export function voice(season: Season, rule: RuleId): Voice {
   };
 }
 
+/** True when what a rule asks of the farm as a whole is asked. */
+export function farmWide(season: Season, rule: RuleId): boolean {
+  return useOf(season.scenario, rule, null, null) !== "off";
+}
+
 /** True when the rule is off everywhere on this farm. */
 export function isOff(season: Season, rule: RuleId): boolean {
   return useOf(season.scenario, rule, null, null) === "off" && !Object.values(season.scenario.rules.fields).some((f) => f[rule]?.use) && !Object.values(season.scenario.rules.groups).some((g) => g[rule]?.use);

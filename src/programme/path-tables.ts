@@ -1,3 +1,5 @@
+import { useOf } from "../farm/scenario.js";
+import type { RuleId } from "../rules/rule.js";
 import { YARD, type Season } from "../season/season.js";
 import { isOff, type DayRow, type FarmRule, type Half, type PathMoney, type PathRule } from "./half.js";
 
@@ -30,25 +32,46 @@ export interface RowTables {
 /** Adds up all halves that speak of groups' days. */
 export function pathTables(season: Season, halves: readonly Half[]): PathTables {
   const on = halves.filter((half) => !isOff(season, half.id));
-  const money = on.flatMap((half) => half.bindMoney?.(season) ?? []);
+  const money = on.flatMap((half) => half.bindMoney?.(season) ?? []).map((m) => askedMoney(season, m));
   const rules = on.flatMap((half) => half.bindPath?.(season) ?? []);
   const rows = on.flatMap((half) => half.bindRows?.(season) ?? []);
   return {
     width: season.cells.length + 1,
     standMoney: placeTables(season, money.map((m) => m.stand)),
-    standOver: placeTables(season, rules.map((r) => r.stand)),
+    standOver: placeTables(season, rules.map((r) => askedOf(season, r.rule, r.stand))),
     startMoney: placeTables(season, money.map((m) => m.start)),
-    startOver: placeTables(season, rules.map((r) => r.start)),
+    startOver: placeTables(season, rules.map((r) => askedOf(season, r.rule, r.start))),
     haulMoney: fieldTables(season, money.map((m) => m.haul)),
-    stepOver: season.groups.map((_, g) => Float64Array.from({ length: season.days }, (_d, t) => sumStep(rules, g, t))),
+    stepOver: season.groups.map((_, g) => Float64Array.from({ length: season.days }, (_d, t) => sumStep(season, rules, g, t))),
     rows: rows.map((row) => rowTables(season, row)),
     money,
     farm: on.flatMap((half) => half.bindFarm?.(season) ?? []),
   };
 }
 
-function sumStep(rules: readonly PathRule[], group: number, day: number): number {
-  return rules.reduce((sum, rule) => sum + (rule.step?.(group, 0, day) ?? 0), 0);
+function sumStep(season: Season, rules: readonly PathRule[], group: number, day: number): number {
+  return rules.reduce((sum, rule) => sum + (askedOf(season, rule.rule, rule.step)?.(group, 0, day, false) ?? 0), 0);
+}
+
+/** Whether a rule is asked of a group: in a field, or (null) wherever it stands. */
+function asked({ scenario }: Season, rule: RuleId, field: number | null, group: number): boolean {
+  return useOf(scenario, rule, field === null ? null : scenario.fields[field].name, scenario.groups[group].name) !== "off";
+}
+
+/** Money that is silent for groups, and in fields, of which its rule is not asked. */
+function askedMoney(season: Season, { rule, stand, start, haul }: PathMoney): PathMoney {
+  const at = (group: number, place: number): boolean => asked(season, rule, place >= 0 ? season.cells[place].field : null, group);
+  return {
+    rule,
+    ...(stand && { stand: (g, place, t) => (at(g, place) ? stand(g, place, t) : 0) }),
+    ...(start && { start: (g, place, t, arrives) => (at(g, place) ? start(g, place, t, arrives) : 0) }),
+    ...(haul && { haul: (g, field, t) => (asked(season, rule, field, g) ? haul(g, field, t) : 0) }),
+  };
+}
+
+/** A condition that is silent for groups of which its rule is not asked. */
+function askedOf(season: Season, rule: RuleId, hook: PlaceHook): PlaceHook {
+  return hook && ((g, place, t, arrives) => (asked(season, rule, null, g) ? hook(g, place, t, arrives) : 0));
 }
 
 function rowTables(season: Season, row: DayRow): RowTables {

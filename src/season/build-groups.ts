@@ -33,6 +33,11 @@ function needsOn(group: Group, date: string): Needs | null {
   };
 }
 
+/** What one group without its companions takes on a day, kg DM; nothing while it is away. */
+export function takenOn(scenario: Scenario, group: Group, date: string): number {
+  return takenKgDm(needsOn(group, date)?.intake ?? 0, scenario.troddenShare);
+}
+
 const runsAlong = (group: Group, date: string): boolean => group.runsWith?.days.some((span) => spanHolds(span, date)) ?? false;
 
 /** All groups by day, companions counted with their hosts. */

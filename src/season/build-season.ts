@@ -1,7 +1,7 @@
-import { figureOf, isBird, isGrazer, type Cell, type Scenario } from "../farm/scenario.js";
+import { figureOf, isBird, isGrazer, type Cell, type Field, type Scenario } from "../farm/scenario.js";
 import { addDays, dayNumber, isoDate, monthOf, spanHolds } from "../quantity/calendar.js";
 import { growthRate, grownCover } from "../science/growth.js";
-import { buildGroups } from "./build-groups.js";
+import { buildGroups, takenOn } from "./build-groups.js";
 import { peopleByDay } from "./people-by-day.js";
 import type { Season, SeasonCell } from "./season.js";
 
@@ -12,8 +12,6 @@ export function buildSeason(scenario: Scenario): Season {
   const dates = Array.from({ length: days }, (_, t) => isoDate(firstDay + t));
   const people = peopleByDay(scenario, dates);
   const groups = buildGroups(scenario, dates, people);
-  const grazersTaken = new Float64Array(days);
-  for (const group of groups.filter((g) => g.grazer)) for (let t = 0; t < days; t++) if (group.out[t]) grazersTaken[t] += group.taken[t];
   return {
     scenario,
     days,
@@ -27,8 +25,8 @@ export function buildSeason(scenario: Scenario): Season {
     minutesAtHome: people.minutes,
     chores: choresByDay(scenario, dates),
     walks: Array.from({ length: days }, (_, t) => t).filter((t) => t > 0 && t % 7 === 0),
-    grazersTaken,
-    haulMinutes: Float64Array.from(scenario.fields, (f) => haulMinutes(scenario, f.distanceM)),
+    grazersTaken: Float64Array.from(dates, (date) => scenario.groups.reduce((sum, g) => sum + (isGrazer(g.kind) && spanHolds(g.out, date) ? takenOn(scenario, g, date) : 0), 0)),
+    haulMinutes: scenario.groups.map((g) => Float64Array.from(scenario.fields, (f) => haulMinutes(scenario, f, g.name))),
   };
 }
 
@@ -37,9 +35,9 @@ export function dayOfYear(date: string): number {
   return dayNumber(date) - dayNumber(`${date.slice(0, 4)}-01-01`) + 1;
 }
 
-function haulMinutes(scenario: Scenario, distanceM: number): number {
-  const pace = figureOf(scenario, "people", "pace", null, null) ?? 50;
-  return (figureOf(scenario, "people", "haul", null, null) ?? 0) + distanceM / (pace / 2);
+function haulMinutes(scenario: Scenario, { name, distanceM }: Field, group: string): number {
+  const pace = figureOf(scenario, "people", "pace", name, group) ?? 50;
+  return (figureOf(scenario, "people", "haul", name, group) ?? 0) + distanceM / (pace / 2);
 }
 
 function buildCell(scenario: Scenario, cell: Cell, dates: readonly string[]): SeasonCell {
@@ -83,10 +81,11 @@ function ownerCuts(scenario: Scenario, cell: Cell, dates: readonly string[]): { 
 }
 
 function choresByDay(scenario: Scenario, dates: readonly string[]): Float64Array {
-  const [morning, each, dusk] = ["morning", "each-group", "dusk"].map((key) => figureOf(scenario, "people", key, null, null) ?? 0);
+  const [morning, dusk] = ["morning", "dusk"].map((key) => figureOf(scenario, "people", key, null, null) ?? 0);
+  const each = (group: string): number => figureOf(scenario, "people", "each-group", null, group) ?? 0;
   return Float64Array.from(dates, (date) => {
     const here = scenario.groups.filter((g) => g.here.some((span) => spanHolds(span, date)));
     const rounds = here.filter((g) => !g.runsWith?.days.some((span) => spanHolds(span, date)));
-    return (here.length ? morning : 0) + each * rounds.length + (here.some((g) => isBird(g.kind)) ? dusk : 0);
+    return (here.length ? morning : 0) + rounds.reduce((sum, g) => sum + each(g.name), 0) + (here.some((g) => isBird(g.kind)) ? dusk : 0);
   });
 }

@@ -81,6 +81,6 @@ export interface Season {
   readonly walks: readonly number[];
   /** Grazers' taken on each day, all of them, kg DM. */
   readonly grazersTaken: Float64Array;
-  /** Minutes of a haul into each field. */
-  readonly haulMinutes: Float64Array;
+  /** Minutes of a haul, by group and field. */
+  readonly haulMinutes: readonly Float64Array[];
 }

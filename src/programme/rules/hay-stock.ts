@@ -1,4 +1,4 @@
-import { farmFigure, figures, isOff, voice, type Half } from "../half.js";
+import { farmFigure, farmWide, figures, voice, type Half } from "../half.js";
 
 /** Cuts: when they are worth making and what mowing costs; hay fed and made against the winter's need. */
 export const hayStockHalf: Half = {
@@ -15,7 +15,7 @@ export const hayStockHalf: Half = {
     };
   },
   bindFarm(season) {
-    if (isOff(season, "hay-stock")) return [];
+    if (!farmWide(season, "hay-stock")) return [];
     const { hay, prices } = season.scenario;
     const together = farmFigure(season, "hay-stock", "together");
     const share = farmFigure(season, "hay-stock", "short-share") / 100;

@@ -13,7 +13,7 @@ export const penStepsHalf: Half = {
     };
   },
   bindMoney(season) {
-    return [{ rule: "pen-steps", haul: (g, field) => (isPen(season, g) ? haulMoney(season, field) : 0) }];
+    return [{ rule: "pen-steps", haul: (g, field) => (isPen(season, g) ? haulMoney(season, g, field) : 0) }];
   },
 };
 
@@ -22,8 +22,8 @@ export function isPen(season: Season, group: number): boolean {
   return season.scenario.groups[group].strip?.pen != null;
 }
 
-/** Money of a haul into a field: its minutes and the haul's own price. */
-export function haulMoney(season: Season, field: number): number {
+/** Money of a group's haul into a field: its minutes and the haul's own price. */
+export function haulMoney(season: Season, group: number, field: number): number {
   const { labourPerHour, haul } = season.scenario.prices;
-  return (season.haulMinutes[field] * labourPerHour) / 60 + haul;
+  return (season.haulMinutes[group][field] * labourPerHour) / 60 + haul;
 }

@@ -1,22 +1,21 @@
 import { YARD, type Season } from "../../season/season.js";
-import { isOff, type Half } from "../half.js";
+import { farmWide, type Half } from "../half.js";
 import { haulMoney, isPen } from "./pen-steps.js";
 
 /** Minutes of each day against the people at home; who may move and tow; what moves cost. */
 export const peopleHalf: Half = {
   id: "people",
   bindRows(season) {
-    if (isOff(season, "people")) return [];
+    if (!farmWide(season, "people")) return [];
     const limit = Float64Array.from(season.minutesAtHome, (minutes, t) => minutes - season.chores[t]);
     return [{
       rule: "people", name: "minutes", unit: "min", limit, weight: 1 / 20,
       start: (g, place, _t, arrives) => moveMinutes(season, g, place, arrives),
-      haul: (_g, field) => season.haulMinutes[field],
+      haul: (g, field) => season.haulMinutes[g][field],
       step: (g) => (isPen(season, g) ? (season.scenario.groups[g].strip?.stepMinutes ?? 0) : 0),
     }];
   },
   bindPath(season) {
-    if (isOff(season, "people")) return [];
     return [{
       rule: "people",
       start: (g, place, t, arrives) => (season.groups[g].moveOk[t] || (arrives && place === YARD) ? 0 : 1),
@@ -28,7 +27,7 @@ export const peopleHalf: Half = {
     return [{
       rule: "people",
       start: (g, place, _t, arrives) => moveMinutes(season, g, place, arrives) * perMinute,
-      haul: (g, field) => (isPen(season, g) ? 0 : haulMoney(season, field)),
+      haul: (g, field) => (isPen(season, g) ? 0 : haulMoney(season, g, field)),
     }];
   },
 };

@@ -23,7 +23,8 @@ export const restPeriodHalf: Half = {
 export function usualRest(season: Season): (cell: number, group: number, first: number) => number {
   const [flush, midsummer, until, from] = ["flush", "midsummer", "flush-until", "midsummer-from"].map((key) => figures(season, "rest-period", key));
   return (cell, group, first) => {
+    if (season.dayOfYear[first] <= until(cell, group)) return flush(cell, group);
     const along = (season.dayOfYear[first] - until(cell, group)) / (from(cell, group) - until(cell, group));
-    return flush(cell, group) + Math.min(1, Math.max(0, along)) * (midsummer(cell, group) - flush(cell, group));
+    return flush(cell, group) + Math.min(1, along) * (midsummer(cell, group) - flush(cell, group));
   };
 }

@@ -1,4 +1,4 @@
-import { farmFigure, figures, isOff, voice, type Half } from "../half.js";
+import { farmFigure, farmWide, figures, voice, type Half } from "../half.js";
 
 /** Water in the cell or within a walk, or carted within what can be carted. */
 export const waterHalf: Half = {
@@ -19,7 +19,7 @@ export const waterHalf: Half = {
   },
   bindRows(season) {
     const most = farmFigure(season, "water", "carted-most");
-    if (!Number.isFinite(most) || isOff(season, "water")) return [];
+    if (!Number.isFinite(most) || !farmWide(season, "water")) return [];
     const carted = season.scenario.cells.map((cell) => cell.water === "carted");
     return [{
       rule: "water", name: "litres carted", unit: "L", limit: new Float64Array(season.days).fill(most), weight: 1 / 100,
