@@ -13,6 +13,8 @@ import type { Threads } from "../programme/threads.js";
 import { buildSeason } from "../season/build-season.js";
 import { stepsOf, type Effort } from "./effort.js";
 import { Race } from "./race.js";
+import { waysOut } from "./ways-out.js";
+import { yardReasons } from "./yard-reasons.js";
 import { weatherYardDays, type YardDays } from "./weather.js";
 
 /** What planning needs from outside the core. */
@@ -44,6 +46,8 @@ export interface Planned {
   /** True when seconds or the owner ended it before the effort was spent. */
   readonly capped: boolean;
   readonly notes: readonly string[];
+  /** For "no-plan": the cheapest single changes that make one possible, each planned before it is told. */
+  readonly waysOut: readonly { readonly words: string; readonly cost: number }[];
 }
 
 /**
@@ -62,7 +66,36 @@ export async function planSeason(scenario: Scenario, services: Services, effort:
   const searches = Array.from({ length: steps.seeds }, (_, i): Job => ({ kind: "search", scenario, from: byHand, keep: null, steps: steps.search, seed: effort.seed * 100 + i }));
   await race.run([{ kind: "bound", scenario, steps: steps.bound }, ...searches]);
   if (race.best && steps.windowRounds > 0) await race.run([{ kind: "mend", scenario, from: race.best, keep: null, rounds: steps.windowRounds }]);
-  return judged(scenario, byHand, race);
+  const planned = judged(scenario, byHand, race);
+  return planned.kind === "plan" ? planned : { ...planned, waysOut: await confirmedWays(scenario, planned.report, services, effort, stop) };
+}
+
+/** Ways told at most, the cheapest first. */
+const WAYS = 3;
+
+/** Plans each way out in turn, the smallest change of a sort that works; the plan's cost is its price. */
+async function confirmedWays(scenario: Scenario, report: Report, services: Services, effort: Effort, stop: { readonly asked: boolean }): Promise<{ words: string; cost: number }[]> {
+  const found: { words: string; cost: number }[] = [];
+  for (const ways of waysOut(scenario, report)) {
+    for (const way of ways) {
+      if (stop.asked) return found;
+      const best = await quickPlan(way.scenario, services, effort, stop);
+      if (!best || best.over > 0) continue;
+      found.push({ words: way.words, cost: best.cost });
+      break;
+    }
+  }
+  return found.sort((a, b) => a.cost - b.cost).slice(0, WAYS);
+}
+
+async function quickPlan(scenario: Scenario, services: Services, effort: Effort, stop: { readonly asked: boolean }): Promise<Snapshot | null> {
+  const race = new Race(services.threads, { ...effort, name: "quick" }, stop, () => undefined);
+  const season = buildSeason(scenario);
+  const draft = new Draft(season, cellSimulator(season));
+  handRule(draft);
+  await race.run([{ kind: "search", scenario, from: snapshot(draft), keep: null, steps: stepsOf({ ...effort, name: "quick" }).search, seed: effort.seed }]);
+  const best = race.best;
+  return best && checkPlan(scenario, planOf(season, best)).breaches.length === 0 ? best : null;
 }
 
 function judged(scenario: Scenario, byHand: Snapshot, race: Race): Planned {
@@ -84,6 +117,7 @@ function judged(scenario: Scenario, byHand: Snapshot, race: Race): Planned {
     seconds: race.seconds,
     steps: race.steps,
     capped: race.capped,
-    notes: race.notes,
+    notes: [...race.notes, ...yardReasons(season, best)],
+    waysOut: [],
   };
 }

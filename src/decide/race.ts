@@ -1,5 +1,5 @@
 import type { Job, JobNews } from "../programme/jobs.js";
-import type { Snapshot } from "../programme/snapshot.js";
+import { betterThan, type Snapshot } from "../programme/snapshot.js";
 import type { Threads } from "../programme/threads.js";
 import type { Mended } from "../programme/window/mend.js";
 import type { Effort } from "./effort.js";
@@ -39,9 +39,9 @@ export class Race {
     return this.stop.asked || (capSeconds !== null && this.seconds >= capSeconds);
   }
 
-  /** Takes a plan if it is valid and cheaper than the best, or the first at all. */
+  /** Takes a plan if it breaks less than the best or is cheaper, or is the first at all. */
   offer(plan: Snapshot): void {
-    if (this.best && (plan.over > 0 || (this.best.over === 0 && plan.cost >= this.best.cost))) return;
+    if (this.best && !betterThan(plan, this.best)) return;
     this.best = plan;
     this.tell();
   }

@@ -7,7 +7,7 @@ import { Draft, type Keep } from "./draft.js";
 import { pathTables } from "./path-tables.js";
 import { HALVES } from "./rules/index.js";
 import { anneal, type Spell } from "./search.js";
-import { snapshot, type Snapshot } from "./snapshot.js";
+import { betterThan, snapshot, type Snapshot } from "./snapshot.js";
 import type { PricingSolver } from "./solver.js";
 import { mend, type Mended } from "./window/mend.js";
 
@@ -81,8 +81,8 @@ function runSearch(job: SearchJob, watch: JobWatch): JobNews {
   let best = anneal(draft, first, job.seed, seen);
   for (let i = 0; i < POLISHES && !watch.stop(); i++) {
     draft.load(best.place, best.cuts);
-    const polished = anneal(draft, polish, job.seed * 1000 + i + 1, { ...seen, better: (plan) => (plan.cost < best.cost ? seen.better(plan) : undefined) });
-    if (polished.over === 0 && (best.over > 0 || polished.cost < best.cost)) best = polished;
+    const polished = anneal(draft, polish, job.seed * 1000 + i + 1, { ...seen, better: (plan) => (betterThan(plan, best) ? seen.better(plan) : undefined) });
+    if (betterThan(polished, best)) best = polished;
   }
   return { kind: "plan", plan: best };
 }

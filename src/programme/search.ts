@@ -20,7 +20,8 @@ export interface Watch {
 }
 
 /**
- * Improves a valid draft by random changes, worse ones taken less and less often; answers the best valid plan seen.
+ * Improves a draft by random changes, worse ones taken less and less often; answers the best valid plan seen, or the
+ * one that breaks least where none was valid.
  * The same seed and spell give the same plan on every machine.
  */
 export function anneal(draft: Draft, spell: Spell, seed: number, watch: Watch): Snapshot {
@@ -46,7 +47,7 @@ export function anneal(draft: Draft, spell: Spell, seed: number, watch: Watch): 
     }
     cost = draft.cost;
     over = draft.over;
-    if (over === 0 && (best.over > 0 || cost < best.cost - 1e-9)) {
+    if (over === 0 ? best.over > 0 || cost < best.cost - 1e-9 : over < best.over - 1e-9) {
       best = snapshot(draft);
       watch.better(best);
     }
