@@ -39,6 +39,7 @@ export function planAnswer({ scenario, planned, made, asked, files, notes }: Pla
     firmUntil: made.firmTo,
     likelyUntil: made.likelyTo,
     breaches: [...report.breaches],
+    waysOut: planned.waysOut.map(({ words, cost }) => ({ words, cost: hundredths(cost) })),
     seconds: hundredths(planned.seconds),
     steps: planned.steps,
     capped: planned.capped,

@@ -1,5 +1,6 @@
 import { planSeason, type Planned } from "../decide/plan-season.js";
 import type { Scenario } from "../farm/scenario.js";
+import { moneyWords } from "../sheets/figure-words.js";
 import { breachText } from "./cost-text.js";
 import { madeOf, todayHere } from "./made.js";
 import { openFarm } from "./open.js";
@@ -35,7 +36,7 @@ export async function planCommand(given: PlanGiven, screen: Screen): Promise<Out
   const seen: PlanSeen = { scenario, planned, made, asked, files, notes };
   return {
     exit: refused ? 3 : 0,
-    text: refused ? refusedText(planned) : planText(seen, given.columns ?? screen.columns ?? USUAL_COLUMNS, screen),
+    text: refused ? refusedText(planned, made.currency) : planText(seen, given.columns ?? screen.columns ?? USUAL_COLUMNS, screen),
     answer: { shape: "plan-answer", value: planAnswer(seen) },
   };
 }
@@ -55,7 +56,14 @@ async function planWatched(scenario: Scenario, given: PlanGiven, screen: Screen)
   }
 }
 
-/** The check has the last word: a plan it refuses is told, never handed out. */
-function refusedText(planned: Planned): string {
-  return `No plan was found that keeps every rule; nothing was written. The nearest one breaks these:\n\n${breachText(planned.report.breaches)}\n`;
+/** The check has the last word: a plan it refuses is told, never handed out; with it, what would have to give. */
+function refusedText({ report, waysOut }: Planned, currency: string): string {
+  const ways = waysOut.map(({ words, cost }) => `  - ${words}; the season then costs ${moneyWords(cost, currency)}`);
+  return [
+    "No plan was found that keeps every rule; nothing was written. The nearest one breaks these:",
+    "",
+    breachText(report.breaches),
+    ...(ways.length === 0 ? [] : ["", "What would help, each tried:", ...ways]),
+    "",
+  ].join("\n");
 }

@@ -90,6 +90,17 @@ describe("plan", () => {
     expect(text("taken")).toBe("mine");
   });
 
+  it("hands out no plan where a fixed place breaks a rule: exit 3, what breaks, nothing written", () => {
+    // ten days in one cell; the longest stay is seven
+    writeFileSync(join(folder.path, "held.yaml"), `${FARM}holds: { calving: { group: Cows, cell: L1, days: 2027-06-01 to 2027-06-10 } }\n`);
+    const ran = inbye(["plan", "held.yaml", "--effort", "quick", "--json"], folder.path);
+    expect(ran.exit).toBe(3);
+    const held = answer<PlanAnswer>(ran, "plan-answer");
+    expect(held.files).toEqual([]);
+    expect(held.breaches.map(({ rule, group, cell }) => [rule, group, cell])).toContainEqual(["stay-limit", "Cows", "L1"]);
+    expect(readdirSync(join(folder.path, "plans"))).toEqual(["low-acre"]);
+  }, SLOW);
+
   it("ends at its cap and says so", () => {
     const ran = inbye(["plan", "low-acre.yaml", "--effort", "long", "--seconds", "1", "--out", "capped", "--json"], folder.path);
     expect(ran.exit).toBe(0);
