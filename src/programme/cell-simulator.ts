@@ -151,10 +151,12 @@ export function cellSimulator(season: Season, halves: readonly Half[] = HALVES):
       return { money: s.money, over: s.over };
     },
     cut(s, day, byOwner, makesHay) {
+      // Mown once is mown, whoever asks again.
+      if (s.cuts.length > 0 && s.cuts[s.cuts.length - 2] === day) return;
       if (s.day > day) {
-        // Somebody stands there: nothing is mown, and the rules say what is wrong. Not even the owner mows under feet.
+        // Nobody mows under feet, be it the owner's cut or the planner's.
         for (const hook of hooks.mow) hook(s, day, byOwner, makesHay);
-        if (byOwner) s.over += 10;
+        s.over += 10;
         s.cuts.push(day, s.open);
         return;
       }

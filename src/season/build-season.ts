@@ -74,10 +74,9 @@ function coverOnFirstDay(scenario: Scenario, cell: Cell, firstDay: string): numb
 function ownerCuts(scenario: Scenario, cell: Cell, dates: readonly string[]): { day: number; makesHay: boolean }[] {
   const closed = cell.mow ? cell.closed.filter((span) => span.reason === "hay").map((span) => ({ date: span.lastDay, makesHay: true })) : [];
   const held = scenario.holds.filter((h) => h.cell === cell.name && h.cut).map((h) => ({ date: h.days.lastDay, makesHay: h.cut === "hay" }));
-  return [...closed, ...held]
-    .map((cut) => ({ day: dates.indexOf(cut.date), makesHay: cut.makesHay }))
-    .filter((cut) => cut.day >= 0)
-    .sort((a, b) => a.day - b.day);
+  // Of two on one day the held one is made.
+  const byDay = new Map([...closed, ...held].map((cut) => [dates.indexOf(cut.date), cut.makesHay]));
+  return [...byDay].map(([day, makesHay]) => ({ day, makesHay })).filter((cut) => cut.day >= 0).sort((a, b) => a.day - b.day);
 }
 
 function choresByDay(scenario: Scenario, dates: readonly string[]): Float64Array {

@@ -7,9 +7,9 @@ export const hayStockHalf: Half = {
     const say = voice(season, "hay-stock");
     const from = figures(season, "hay-stock", "cut-from");
     return {
-      mow(s, day, byOwner) {
+      mow(s, _day, byOwner) {
         if (byOwner) return;
-        if (!season.cells[s.cell].mow || s.lots.length > 0 || s.lastOf.some((last) => last >= day)) say.breach(s, -1, 10);
+        if (!season.cells[s.cell].mow || s.lots.length > 0) say.breach(s, -1, 10);
         if (s.cover < from(s.cell, -1)) say.breach(s, -1, (from(s.cell, -1) - s.cover) / 100);
       },
     };
