@@ -305,7 +305,8 @@ const TOTAL = PROPOSERS.reduce((sum, [, weight]) => sum + weight, 0);
 export function proposeMove(draft: Draft, sense: MoveSense, random: Random): Move | null {
   let pick = random.below(TOTAL);
   const [proposer] = PROPOSERS.find(([, weight]) => (pick -= weight) < 0) ?? PROPOSERS[0];
-  const found = proposer(draft, sense, random);
+  // Where no group may enter any cell there are only cuts to change.
+  const found = sense.draw.length === 0 && proposer !== changeCut ? null : proposer(draft, sense, random);
   if (!found) return null;
   if (proposer === tradeGroups) return tradeIsFree(draft, found) ? found : null;
   if (!found.runs.every((run) => draft.free(run))) return null;

@@ -22,6 +22,8 @@ export function javascriptLpSolver(): Solver {
   return {
     name: "javascript-lp-solver",
     solve(model, limits) {
+      const why = garbageIn(model);
+      if (why) return Promise.resolve({ kind: "failed", why });
       try {
         const whole = model.whole.includes(1);
         const answer = engine.Solve(modelOf(model, limits.guardSeconds));
@@ -31,6 +33,17 @@ export function javascriptLpSolver(): Solver {
       }
     },
   };
+}
+
+/** What is no programme at all; the package itself would answer something. */
+function garbageIn({ columns, cost, lower, upper, whole, rows }: Model): string | null {
+  if ([cost, lower, upper, whole].some((own) => own.length !== columns)) return "costs or limits are not one a column";
+  if (!cost.every(Number.isFinite) || [lower, upper].some((own) => own.some(Number.isNaN))) return "a cost or a limit is no number";
+  for (const row of rows) {
+    if (Number.isNaN(row.least) || Number.isNaN(row.most) || !row.values.every(Number.isFinite)) return `${row.name}: an entry or a limit is no number`;
+    if (row.columns.length !== row.values.length || row.columns.some((c) => !(c >= 0 && c < columns))) return `${row.name}: an entry has no column`;
+  }
+  return null;
 }
 
 function modelOf(model: Model, guardSeconds: number): unknown {

@@ -36,8 +36,11 @@ export function stayPrices(simulator: CellSimulator, tables: PathTables, cell: n
       }
       grazing.set(g, money);
     } else {
-      const day = Float64Array.from({ length: season.days }, (_, t) => (group.present[t] ? ask(g, t, t) : Infinity));
-      standing.set(g, { day, start: Float64Array.from({ length: season.days }, (_, t) => (group.present[t] ? startOf(t) : Infinity)) });
+      const alone = Float64Array.from({ length: season.days }, (_, t) => (group.present[t] ? ask(g, t, t) : Infinity));
+      // A day on which no stay may begin can still be part of one that began before it.
+      const since = (t: number): number => alone.findLastIndex((money, f) => f < t && money < Infinity);
+      const day = alone.map((money, t) => (money < Infinity || since(t) < 0 ? money : ask(g, since(t), t) - ask(g, since(t), t - 1)));
+      standing.set(g, { day: day.map((money) => (Number.isNaN(money) ? Infinity : money)), start: alone.map((money, t) => (money < Infinity ? startOf(t) : Infinity)) });
     }
   });
   return { grazing, standing, mayLeave: season.groups.map((_, g) => leaveDays(simulator, tables, g)) };

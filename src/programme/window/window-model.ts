@@ -163,6 +163,7 @@ function addCard(draft: Draft, b: Builder, card: Card): void {
   state.grass.forEach((kg, w) => b.put(`grass ${w}`, column, kg));
   state.nitrogenByYear.forEach((kg, y) => b.put(`nitrogen ${y}`, column, kg));
   b.put("hay", column, state.hayMade);
+  for (let i = 0; i < state.cuts.length; i += 2) b.put(`mown ${state.cuts[i]}`, column, state.cuts[i + 1]);
 }
 
 function addYard(draft: Draft, b: Builder, { group, from, to }: FreeDays): void {
@@ -224,13 +225,20 @@ function farmRows(draft: Draft, b: Builder, free: readonly FreeDays[], cards: re
     for (let y = 0; y < 3; y++) if (worst((card) => card.state.nitrogenByYear[y], Math.max) > most) b.row(`nitrogen ${y}`, -Infinity, most);
   }
   const { hay } = season.scenario;
-  if (useOf(season.scenario, "hay-stock", null, null) !== "off") b.row("hay", hay.winterNeedKg - hay.inStoreKg + hayFedOutside(draft, free), Infinity);
+  if (useOf(season.scenario, "hay-stock", null, null) === "off") return;
+  b.row("hay", hay.winterNeedKg - hay.inStoreKg + hayFedOutside(draft, free), Infinity);
+  for (const t of cutDays(draft)) b.row(`mown ${t}`, -Infinity, farmFigure(season, "hay-stock", "together"));
 }
 
 function hayFedOutside(draft: Draft, free: readonly FreeDays[]): number {
   let kg = draft.hayFed;
   for (const { group, from, to } of free) for (let t = from; t <= to; t++) if (draft.place[group][t] === YARD) kg -= draft.season.groups[group].hayKg[t];
   return kg;
+}
+
+/** Evenings with a cut. The mower's coming is paid whatever the cards; ground mown beyond that is theirs. */
+function cutDays({ season, cuts }: Draft): number[] {
+  return [...new Set([...season.cells.flatMap((cell) => cell.ownerCuts.map((cut) => cut.day)), ...cuts.flat()])];
 }
 
 function holdingNitrogen({ season }: Draft): number {
@@ -252,5 +260,8 @@ function addShorts(draft: Draft, b: Builder): void {
   if (b.has("hay")) {
     const price = season.scenario.prices.hayPerKg * (farmFigure(season, "hay-stock", "short-share") / 100);
     b.put("hay", b.column({ kind: "short", what: "hay" }, price, Infinity, false), 1);
+  }
+  for (const t of cutDays(draft)) {
+    if (b.has(`mown ${t}`)) b.put(`mown ${t}`, b.column({ kind: "short", what: `mown ${t}` }, season.scenario.prices.mowingPerHa, Infinity, false), -1);
   }
 }
