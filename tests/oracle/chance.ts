@@ -15,6 +15,8 @@ export interface Chance {
 
 export function chanceOf(seed: number): Chance {
   const random = seededRandom(seed);
+  // The first draws of small seeds are much alike.
+  for (let i = 0; i < 20; i++) random.unit();
   const luck = (share: number): boolean => random.unit() < share;
   return {
     unit: () => random.unit(),
