@@ -10,6 +10,8 @@ export interface Steps {
   /** Searches from different seeds, and the steps of each. */
   readonly seeds: number;
   readonly search: number;
+  /** Polishes of each search, windows after each. */
+  readonly polishes: number;
   /** Steps of the bound's ascent. */
   readonly bound: number;
   /** Rounds of windows over the whole season. */
@@ -17,9 +19,9 @@ export interface Steps {
 }
 
 const STEPS: Record<Effort["name"], Steps> = {
-  quick: { seeds: 1, search: 120_000, bound: 60, windowRounds: 0 },
-  usual: { seeds: 2, search: 500_000, bound: 250, windowRounds: 2 },
-  long: { seeds: 8, search: 1_500_000, bound: 1_200, windowRounds: 6 },
+  quick: { seeds: 1, search: 100_000, polishes: 1, bound: 60, windowRounds: 0 },
+  usual: { seeds: 2, search: 250_000, polishes: 3, bound: 250, windowRounds: 0 },
+  long: { seeds: 8, search: 1_000_000, polishes: 6, bound: 1_200, windowRounds: 2 },
 };
 
 export function stepsOf(effort: Effort): Steps {

@@ -63,7 +63,7 @@ export async function planSeason(scenario: Scenario, services: Services, effort:
   handRule(draft);
   const byHand = snapshot(draft);
   race.offer(byHand);
-  const searches = Array.from({ length: steps.seeds }, (_, i): Job => ({ kind: "search", scenario, from: byHand, keep: null, steps: steps.search, seed: effort.seed * 100 + i }));
+  const searches = Array.from({ length: steps.seeds }, (_, i): Job => ({ kind: "search", scenario, from: byHand, keep: null, steps: steps.search, polishes: steps.polishes, seed: effort.seed * 100 + i }));
   await race.run([{ kind: "bound", scenario, steps: steps.bound }, ...searches]);
   if (race.best && steps.windowRounds > 0) await race.run([{ kind: "mend", scenario, from: race.best, keep: null, rounds: steps.windowRounds }]);
   const planned = judged(scenario, byHand, race);
@@ -93,7 +93,8 @@ async function quickPlan(scenario: Scenario, services: Services, effort: Effort,
   const season = buildSeason(scenario);
   const draft = new Draft(season, cellSimulator(season));
   handRule(draft);
-  await race.run([{ kind: "search", scenario, from: snapshot(draft), keep: null, steps: stepsOf({ ...effort, name: "quick" }).search, seed: effort.seed }]);
+  const quick = stepsOf({ ...effort, name: "quick" });
+  await race.run([{ kind: "search", scenario, from: snapshot(draft), keep: null, steps: quick.search, polishes: quick.polishes, seed: effort.seed }]);
   const best = race.best;
   return best && checkPlan(scenario, planOf(season, best)).breaches.length === 0 ? best : null;
 }

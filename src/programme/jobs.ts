@@ -9,7 +9,7 @@ import { HALVES } from "./rules/index.js";
 import { anneal, type Spell } from "./search.js";
 import { betterThan, snapshot, type Snapshot } from "./snapshot.js";
 import type { PricingSolver } from "./solver.js";
-import { mend, type Mended } from "./window/mend.js";
+import { allPasses, grazersPasses, mend, type Mended } from "./window/mend.js";
 
 /** One seed's search from a given plan. */
 export interface SearchJob {
@@ -19,6 +19,8 @@ export interface SearchJob {
   readonly keep: Keep | null;
   readonly steps: number;
   readonly seed: number;
+  /** Rounds of polishing, each with windows over the grazers after it. */
+  readonly polishes: number;
 }
 
 /** The season's bound, coarse first, then fine. */
@@ -52,7 +54,7 @@ export interface JobWatch {
 /** Does a job to its end, or until it is stopped; the last news is the answer. Runs in any thread. */
 export async function runJob(job: Job, watch: JobWatch, solver: PricingSolver): Promise<JobNews> {
   if (job.kind === "mend") return runMend(job, watch, solver);
-  return job.kind === "search" ? runSearch(job, watch) : runBound(job, watch);
+  return job.kind === "search" ? runSearch(job, watch, solver) : runBound(job, watch);
 }
 
 function draftOf(scenario: Scenario, from: Snapshot, keep: Keep | null): Draft {
@@ -64,26 +66,34 @@ function draftOf(scenario: Scenario, from: Snapshot, keep: Keep | null): Draft {
 
 async function runMend(job: MendJob, watch: JobWatch, solver: PricingSolver): Promise<JobNews> {
   const draft = draftOf(job.scenario, job.from, job.keep);
-  const mended = await mend(draft, solver, job.rounds, { stop: watch.stop, better: () => watch.news({ kind: "plan", plan: snapshot(draft) }) });
+  const mended = await mend(draft, allPasses(draft), solver, job.rounds, { stop: watch.stop, better: () => watch.news({ kind: "plan", plan: snapshot(draft) }) });
   return { kind: "mended", plan: snapshot(draft), mended };
 }
 
 /** Share of a search's steps that go into the first, hot spell; the rest polishes what it found. */
 const HOT_SHARE = 0.4;
-const POLISHES = 4;
 
-function runSearch(job: SearchJob, watch: JobWatch): JobNews {
+/** A hot spell, then polishes from the best plan so far, each mended window by window. */
+async function runSearch(job: SearchJob, watch: JobWatch, solver: PricingSolver): Promise<JobNews> {
   const draft = draftOf(job.scenario, job.from, job.keep);
   const hot = hotness(draft);
-  const seen = { stop: watch.stop, better: (plan: Snapshot) => watch.news({ kind: "plan", plan }) };
-  const first: Spell = { steps: Math.round(job.steps * HOT_SHARE), hot, cold: hot / 20, lightPenalty: hot * 5, heavyPenalty: hot * 20 };
-  const polish: Spell = { steps: Math.round((job.steps * (1 - HOT_SHARE)) / POLISHES), hot: hot * 0.4, cold: hot / 40, lightPenalty: hot * 10, heavyPenalty: hot * 20 };
-  let best = anneal(draft, first, job.seed, seen);
-  for (let i = 0; i < POLISHES && !watch.stop(); i++) {
+  let best = job.from;
+  const take = (plan: Snapshot): void => {
+    if (!betterThan(plan, best)) return;
+    best = plan;
+    watch.news({ kind: "plan", plan });
+  };
+  const spell = async (own: Spell, seed: number): Promise<void> => {
     draft.load(best.place, best.cuts);
-    const polished = anneal(draft, polish, job.seed * 1000 + i + 1, { ...seen, better: (plan) => (betterThan(plan, best) ? seen.better(plan) : undefined) });
-    if (betterThan(polished, best)) best = polished;
-  }
+    const found = anneal(draft, own, seed, { stop: watch.stop, better: take });
+    take(found);
+    if (found.over > 0 || watch.stop()) return;
+    draft.load(found.place, found.cuts);
+    await mend(draft, grazersPasses(draft), solver, 1, { stop: watch.stop, better: () => take(snapshot(draft)) });
+  };
+  await spell({ steps: Math.round(job.steps * HOT_SHARE), hot, cold: hot / 20, lightPenalty: hot * 5, heavyPenalty: hot * 20 }, job.seed);
+  const polish: Spell = { steps: Math.round((job.steps * (1 - HOT_SHARE)) / job.polishes), hot: hot * 0.4, cold: hot / 40, lightPenalty: hot * 10, heavyPenalty: hot * 20 };
+  for (let i = 0; i < job.polishes && !watch.stop(); i++) await spell(polish, job.seed * 1000 + i + 1);
   return { kind: "plan", plan: best };
 }
 

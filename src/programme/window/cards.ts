@@ -27,9 +27,9 @@ type Fixed = { readonly kind: "stay"; readonly stay: CardStay } | { readonly kin
 
 /**
  * All cards of a cell: every set of stays of freed groups on their free days that keeps every rule inside the cell to
- * the season's end, by exact replay. Null when there are more than `most`.
+ * the season's end, by exact replay. Null when there are more than `most`, or the window's budget of steps is spent.
  */
-export function cardsOf(draft: Draft, cell: number, free: readonly FreeDays[], most: number): Card[] | null {
+export function cardsOf(draft: Draft, cell: number, free: readonly FreeDays[], most: number, budget: { left: number } = { left: Infinity }): Card[] | null {
   const { season, simulator } = draft;
   const fixed = fixedEvents(draft, cell, free);
   const from = Math.min(...free.map((f) => f.from));
@@ -41,7 +41,7 @@ export function cardsOf(draft: Draft, cell: number, free: readonly FreeDays[], m
   const enterable = free.filter(({ group }) => season.groups[group].mayEnter[cell]);
 
   const walk = (state: CellState, day: number, event: number, stays: readonly CardStay[]): boolean => {
-    if (cards.length > most) return false;
+    if (cards.length > most || budget.left-- <= 0) return false;
     const until = event < fixed.length ? Math.min(firstDay(fixed[event]), to + 1) : to + 1;
     for (const { group, from: least, to: latest } of enterable) {
       for (let first = Math.max(day, least); first <= Math.min(latest, until - 1); first++) {
@@ -100,7 +100,9 @@ function stayLengths(draft: Draft, cell: number, free: FreeDays, first: number, 
     if (!mayEnd(draft, cell, free, last)) continue;
     const after = cloneState(state);
     draft.simulator.stay(after, group, first, last);
-    // A longer grazing stay only takes more; a longer one of birds or pigs only more ground.
+    // A longer grazing stay only takes more. Birds and pigs may lack ground for three days and have it for four, until a
+    // week of the stay is full.
+    if (after.over > 0 && season.scenario.groups[group].strip && (last - first + 1) % 7 !== 0) continue;
     if (after.over > 0) return true;
     if (!seen(after, last)) return false;
   }

@@ -1,7 +1,7 @@
 import type { Draft } from "../draft.js";
 import type { PricingSolver } from "../solver.js";
-import { freeDays, mendWindow, type WindowLimits } from "./windows.js";
 import type { FreeDays } from "./cards.js";
+import { freeDays, mendWindow, type WindowLimits } from "./windows.js";
 
 /** Which groups are freed together, and for how many days at a time. */
 export interface Pass {
@@ -16,44 +16,66 @@ export interface Mended {
   readonly proven: readonly Pass[];
 }
 
-const LIMITS: WindowLimits = { cards: 3000, nodes: 50, guardSeconds: 20 };
+export interface MendWatch {
+  stop(): boolean;
+  better(): void;
+}
 
-/** Groups alone, leaders with their followers, then all together, over ever shorter days. */
-export function passesOf(draft: Draft): Pass[] {
+const LIMITS: WindowLimits = { cards: 3000, steps: 40_000, nodes: 50, guardSeconds: 20 };
+
+/** Grazers alone, over a fortnight: where windows find most for their time. */
+export function grazersPasses(draft: Draft): Pass[] {
+  return presentGroups(draft).filter((g) => draft.season.groups[g].grazer).map((g) => ({ groups: [g], days: 14 }));
+}
+
+/** Every group alone, then leaders with their followers. */
+export function allPasses(draft: Draft): Pass[] {
   const { groups } = draft.season;
-  const present = groups.map((_, g) => g).filter((g) => groups[g].present.includes(1) && groups[g].mayEnter.includes(1));
-  const alone = present.map((g) => ({ groups: [g], days: groups[g].grazer ? 14 : 35 }));
-  const pairs = present.filter((g) => present.includes(groups[g].leader)).map((g) => ({ groups: [groups[g].leader, g], days: 9 }));
-  return [...alone, ...pairs, ...(present.length > 2 ? [{ groups: present, days: 5 }] : [])];
+  const present = presentGroups(draft);
+  const alone = present.filter((g) => !groups[g].grazer).map((g) => ({ groups: [g], days: 12 }));
+  const pairs = present.filter((g) => present.includes(groups[g].leader)).map((g) => ({ groups: [groups[g].leader, g], days: 6 }));
+  return [...grazersPasses(draft), ...alone, ...pairs];
+}
+
+function presentGroups(draft: Draft): number[] {
+  const { groups } = draft.season;
+  return groups.map((_, g) => g).filter((g) => groups[g].present.includes(1) && groups[g].mayEnter.includes(1));
 }
 
 /** Mends the plan window by window, pass by pass, until a whole round finds nothing better, or rounds are up. */
-export async function mend(draft: Draft, solver: PricingSolver, rounds: number, watch: { stop(): boolean; better(): void }): Promise<Mended> {
-  const passes = passesOf(draft);
+export async function mend(draft: Draft, passes: readonly Pass[], solver: PricingSolver, rounds: number, watch: MendWatch): Promise<Mended> {
   let windows = 0;
   let better = 0;
   let proven: Pass[] = [];
   for (let round = 0; round < rounds; round++) {
     proven = [];
-    let gained = false;
+    const before = better;
     for (const pass of passes) {
-      let allProven = true;
-      for (let from = 0; from < draft.season.days; from += Math.max(1, Math.floor(pass.days / 2))) {
-        if (watch.stop()) return { windows, better, proven };
-        const free = pass.groups.map((g) => freeDays(draft, g, from, pass.days)).filter((f): f is FreeDays => f !== null);
-        if (free.length === 0) continue;
-        windows++;
-        const end = await mendWindow(draft, free, solver, LIMITS);
-        if (end !== "proven") allProven = false;
-        if (end === "better") {
-          better++;
-          gained = true;
-          watch.better();
-        }
-      }
-      if (allProven) proven.push(pass);
+      const done = await mendPass(draft, pass, solver, watch);
+      windows += done.windows;
+      better += done.better;
+      if (done.proven) proven.push(pass);
+      if (watch.stop()) return { windows, better, proven };
     }
-    if (!gained) break;
+    if (better === before) break;
   }
   return { windows, better, proven };
+}
+
+/** One pass over the season, each window half over the one before. */
+async function mendPass(draft: Draft, pass: Pass, solver: PricingSolver, watch: MendWatch): Promise<{ windows: number; better: number; proven: boolean }> {
+  const done = { windows: 0, better: 0, proven: true };
+  for (let from = 0; from < draft.season.days; from += Math.max(1, Math.floor(pass.days / 2))) {
+    if (watch.stop()) return { ...done, proven: false };
+    const free = pass.groups.map((g) => freeDays(draft, g, from, pass.days)).filter((f): f is FreeDays => f !== null);
+    if (free.length === 0) continue;
+    done.windows++;
+    const end = await mendWindow(draft, free, solver, LIMITS);
+    if (end !== "proven") done.proven = false;
+    if (end === "better") {
+      done.better++;
+      watch.better();
+    }
+  }
+  return done;
 }

@@ -11,6 +11,8 @@ export type WindowEnd = "better" | "proven" | "stands";
 export interface WindowLimits {
   /** Most cards of one cell; a window with more is left. */
   readonly cards: number;
+  /** Most steps of listing cards, over all cells. */
+  readonly steps?: number;
   readonly nodes: number;
   readonly guardSeconds: number;
 }
@@ -24,8 +26,9 @@ const GAIN = 0.005;
  */
 export async function mendWindow(draft: Draft, free: readonly FreeDays[], solver: PricingSolver, limits: WindowLimits): Promise<WindowEnd> {
   const cards: Card[][] = [];
+  const budget = { left: limits.steps ?? Infinity };
   for (let c = 0; c < draft.season.cells.length; c++) {
-    const own = cardsOf(draft, c, free, limits.cards);
+    const own = cardsOf(draft, c, free, limits.cards, budget);
     if (!own || own.length === 0) return "stands";
     cards.push(own);
   }
