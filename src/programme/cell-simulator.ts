@@ -4,7 +4,7 @@ import { grownCover } from "../science/growth.js";
 import { hayMadeKg } from "../science/hay.js";
 import type { Season } from "../season/season.js";
 import { freshState, resetState, type CellState, type WorkedUse } from "./cell-state.js";
-import { farmFigure, figures, isOff, type CellHooks, type Half } from "./half.js";
+import { figures, isOff, type CellHooks, type Half } from "./half.js";
 import { HALVES } from "./rules/index.js";
 
 type Hooks<K extends keyof CellHooks> = readonly NonNullable<CellHooks[K]>[];
@@ -64,7 +64,7 @@ export function cellSimulator(season: Season, halves: readonly Half[] = HALVES):
     if (!windows) return;
     for (let t = first; t <= last; t++) s.deposits.push(t, season.groups[g].nitrogen[t] / season.cells[s.cell].areaHa);
   };
-  const followGap = farmFigure(season, "follow-window", "first");
+  const followGap = figures(season, "follow-window", "first");
 
   const grow = (s: CellState, to: number): void => {
     const rates = season.cells[s.cell].rates;
@@ -142,7 +142,7 @@ export function cellSimulator(season: Season, halves: readonly Half[] = HALVES):
       s.lastGrazed = null;
       s.grazedThisSeason = true;
       const { leader } = season.groups[g];
-      if (leader >= 0) s.lastOf[leader] = first - followGap;
+      if (leader >= 0) s.lastOf[leader] = first - followGap(s.cell, g);
       for (const hook of hooks.enter) hook(s, g, first, last);
       if (!season.scenario.groups[g].strip) {
         for (const hook of hooks.graze) hook(s, g, first, last);

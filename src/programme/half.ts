@@ -138,6 +138,11 @@ export function voice(season: Season, rule: RuleId): Voice {
   };
 }
 
+/** True when a rule is asked of a group in a cell; the group index -1 asks for no group. */
+export function askedIn({ scenario, groups, cells }: Season, rule: RuleId, cell: number, group: number): boolean {
+  return useOf(scenario, rule, scenario.fields[cells[cell].field].name, group < 0 ? null : groups[group].name) !== "off";
+}
+
 /** True when what a rule asks of the farm as a whole is asked. */
 export function farmWide(season: Season, rule: RuleId): boolean {
   return useOf(season.scenario, rule, null, null) !== "off";

@@ -1,6 +1,6 @@
 import { YARD, type Season } from "../../season/season.js";
 import type { CellSimulator } from "../cell-simulator.js";
-import { farmFigure, isOff } from "../half.js";
+import { askedIn, farmFigure, farmWide, figures } from "../half.js";
 import type { PathTables } from "../path-tables.js";
 import { CellBound } from "./cell-bound.js";
 import { cellTerms } from "./cell-terms.js";
@@ -50,7 +50,7 @@ export class SeasonBound {
     this.ground = season.cells.map((_, c) => groundTerms(season, c));
     this.routes = season.groups.map((_, g) => routeGround(season, tables, g));
     const cutDays = new Set(season.cells.flatMap((cell) => cell.ownerCuts.map((cut) => cut.day)));
-    this.always = isOff(season, "hay-stock") ? 0 : cutDays.size * farmFigure(season, "hay-stock", "together") * season.scenario.prices.mowingPerHa;
+    this.always = !farmWide(season, "hay-stock") ? 0 : cutDays.size * farmFigure(season, "hay-stock", "together") * season.scenario.prices.mowingPerHa;
   }
 
   /** No prices at all: nothing is worth anything anywhere. */
@@ -171,14 +171,12 @@ export class SeasonBound {
 /** The longest grazing stay that any rule could allow in a cell: the limit, or while nothing grows as long as grass lasts. */
 function longestStay(season: Season, cell: number): number {
   const own = season.cells[cell];
-  const nil = farmFigure(season, "stay-limit", "nil-growth");
-  const unlimited = isOff(season, "stay-limit") || own.growth.some((g) => g <= nil);
+  const [nil, limit] = ["nil-growth", "limit"].map((key) => figures(season, "stay-limit", key));
   let most = 1;
   season.groups.forEach((group, g) => {
     if (!group.grazer || !group.mayEnter[cell]) return;
-    const limits = [season.scenario.rules.farm["stay-limit"].figures.limit, season.scenario.rules.groups[group.name]?.["stay-limit"]?.figures?.limit, ...Object.values(season.scenario.rules.fields).map((f) => f["stay-limit"]?.figures?.limit)];
-    most = Math.max(most, ...limits.map((limit) => limit ?? 1));
-    if (unlimited) most = Math.max(most, grassDays(season, cell, g));
+    most = Math.max(most, limit(cell, g));
+    if (!askedIn(season, "stay-limit", cell, g) || own.growth.some((growth) => growth <= nil(cell, g))) most = Math.max(most, grassDays(season, cell, g));
   });
   return Math.min(most, season.days, 1000);
 }

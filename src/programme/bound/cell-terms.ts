@@ -1,5 +1,5 @@
 import type { Season } from "../../season/season.js";
-import { farmFigure, figures, isOff } from "../half.js";
+import { askedIn, figures } from "../half.js";
 import { usualRest } from "../rules/rest-period.js";
 import type { Levels } from "./levels.js";
 import type { StayPrices } from "./stay-prices.js";
@@ -72,7 +72,7 @@ export function cellTerms(season: Season, cell: number, levels: Levels, own: Sta
 }
 
 function restTerms(season: Season, cell: number, grazers: readonly number[]): Pick<CellTerms, "floor" | "recovered" | "restMoney"> {
-  if (isOff(season, "rest-period") || grazers.length === 0) return { floor: 0, recovered: 0, restMoney: () => 0 };
+  if (grazers.length === 0 || !grazers.every((g) => askedIn(season, "rest-period", cell, g))) return { floor: 0, recovered: 0, restMoney: () => 0 };
   const usual = usualRest(season);
   const of = (key: string): number[] => grazers.map((g) => figures(season, "rest-period", key)(cell, g));
   const price = Math.min(...of("price"));
@@ -91,7 +91,7 @@ function restTerms(season: Season, cell: number, grazers: readonly number[]): Pi
 
 function followTerms(season: Season, cell: number, g: number): { from: number; to: number; money: number } {
   const { leader } = season.groups[g];
-  const asked = leader >= 0 && season.groups[leader].grazer && !isOff(season, "follow-window") && season.scenario.housingOrders.length === 0;
+  const asked = leader >= 0 && season.groups[leader].grazer && askedIn(season, "follow-window", cell, g) && season.scenario.housingOrders.length === 0;
   if (!asked) return { from: -Infinity, to: Infinity, money: 0 };
   const of = (key: string): number => figures(season, "follow-window", key)(cell, g);
   return { from: of("first"), to: of("last"), money: of("price") };
@@ -103,9 +103,11 @@ export function sumsBefore(days: Float64Array): Float64Array {
   return sums;
 }
 
-/** Whether strips can be priced at all: only while none can be used twice in the season. */
-export function stripsOnce(season: Season, group: number): boolean {
-  const { kind } = season.scenario.groups[group];
-  const rest = kind === "pigs" ? farmFigure(season, "pig-rest", "rest") : farmFigure(season, "poultry-rest", kind);
-  return season.days <= rest && !isOff(season, kind === "pigs" ? "pig-rest" : "poultry-rest");
+/** Whether strips of some groups can be priced at all: only while none can be used twice in the season, whoever comes after whom. */
+export function stripsOnce(season: Season, cell: number, groups: readonly number[]): boolean {
+  return groups.every((earlier) => groups.every((g) => {
+    const { kind } = season.scenario.groups[earlier];
+    const [rule, key] = kind === "pigs" ? (["pig-rest", "rest"] as const) : (["poultry-rest", kind] as const);
+    return askedIn(season, rule, cell, g) && season.days <= figures(season, rule, key)(cell, g);
+  }));
 }

@@ -1,5 +1,5 @@
 import type { Season } from "../../season/season.js";
-import { farmFigure, figures, isOff } from "../half.js";
+import { askedIn, figures } from "../half.js";
 import { stripsOnce } from "./cell-terms.js";
 
 /**
@@ -24,13 +24,13 @@ export interface GroundTerms {
 export function groundTerms(season: Season, cell: number): GroundTerms {
   const area = season.cells[cell].areaHa;
   const { wants } = season.scenario.cells[cell];
-  const price = (want: "opening" | "scratching" | "fertility"): number => (wants.includes(want) && !isOff(season, "ground-wants") ? figures(season, "ground-wants", `${want}-price`)(cell, -1) : 0);
+  const price = (want: "opening" | "scratching" | "fertility"): number => (wants.includes(want) && askedIn(season, "ground-wants", cell, -1) ? figures(season, "ground-wants", `${want}-price`)(cell, -1) : 0);
   const target = figures(season, "ground-wants", "fertility-target")(cell, -1);
   const feed = (price("fertility") / target) * area;
   const ceiling = nitrogenCeiling(season, cell);
   const curve = (kg: number): number => feed * Math.max(0, target - kg / area) + ceiling.price * Math.max(0, kg - ceiling.most * area);
   const touches = [0, target * area, ...(Number.isFinite(ceiling.most) ? [ceiling.most * area] : [])];
-  const opened = farmFigure(season, "pig-pressure", "opened");
+  const opened = figures(season, "pig-pressure", "opened");
   return {
     area,
     nitrogenLeast: -feed / area,
@@ -42,22 +42,22 @@ export function groundTerms(season: Season, cell: number): GroundTerms {
     },
     worth: season.scenario.groups.map((group, g) => {
       if (season.groups[g].bird) return price("scratching");
-      const opens = group.strip && (group.head * group.strip.days) / group.strip.areaHa >= opened;
+      const opens = group.strip && (group.head * group.strip.days) / group.strip.areaHa >= opened(cell, g);
       return season.groups[g].pig && opens ? price("opening") : 0;
     }),
     undone: area * (price("opening") + price("scratching")),
-    freshForPigs: fresh(season, (g) => season.groups[g].pig, area),
-    freshForBirds: fresh(season, (g) => season.groups[g].bird, area),
+    freshForPigs: fresh(season, cell, (g) => season.groups[g].pig),
+    freshForBirds: fresh(season, cell, (g) => season.groups[g].bird),
   };
 }
 
 /** Windows of twelve months hold the whole season only while it is no longer than that. */
 function nitrogenCeiling(season: Season, cell: number): { most: number; price: number } {
-  if (isOff(season, "nitrogen-ceiling") || season.days > 365) return { most: Infinity, price: 0 };
+  if (!askedIn(season, "nitrogen-ceiling", cell, -1) || season.days > 365) return { most: Infinity, price: 0 };
   return { most: figures(season, "nitrogen-ceiling", "cell")(cell, -1), price: figures(season, "nitrogen-ceiling", "price")(cell, -1) };
 }
 
-function fresh(season: Season, counts: (group: number) => boolean, area: number): number {
+function fresh(season: Season, cell: number, counts: (group: number) => boolean): number {
   const groups = season.groups.map((_, g) => g).filter(counts);
-  return groups.every((g) => stripsOnce(season, g)) ? area : Infinity;
+  return stripsOnce(season, cell, groups) ? season.cells[cell].areaHa : Infinity;
 }

@@ -1,6 +1,6 @@
 import type { Season } from "../../season/season.js";
 import { grownCover } from "../../science/growth.js";
-import { figures, isOff } from "../half.js";
+import { askedIn, figures } from "../half.js";
 
 /**
  * Cover as levels of untouched growth: level j is the trajectory whose logit starts j steps below the cell's own.
@@ -44,7 +44,7 @@ export function cellLevels(season: Season, cell: number, step: number, most: num
     if (!group.grazer || !group.mayEnter[cell]) return;
     const table = new Int16Array(season.days * count * most).fill(-1);
     const entry = figures(season, "entry-cover", "grazers")(cell, g);
-    const asked = !isOff(season, "entry-cover");
+    const asked = askedIn(season, "entry-cover", cell, g);
     for (let t = 0; t < season.days; t++) {
       if (!group.out[t] || !own.open[t]) continue;
       for (let j = 0; j < count; j++) {
@@ -64,8 +64,9 @@ export function cellLevels(season: Season, cell: number, step: number, most: num
 /** Grazed ground is never under its residual, nor mown ground under its stubble; all levels where no residual is asked. */
 function reachOf(season: Season, cell: number, count: number, levelOf: (value: number, day: number) => number): Int16Array {
   const own = season.cells[cell];
-  if (isOff(season, "residual-cover")) return new Int16Array(season.days + 1).fill(count);
-  const residuals = season.groups.map((_, g) => figures(season, "residual-cover", "grazers")(cell, g));
+  const grazers = season.groups.map((_, g) => g).filter((g) => season.groups[g].grazer);
+  if (!grazers.every((g) => askedIn(season, "residual-cover", cell, g))) return new Int16Array(season.days + 1).fill(count);
+  const residuals = grazers.map((g) => figures(season, "residual-cover", "grazers")(cell, g));
   const lowest = Math.min(own.startCover, figures(season, "hay-stock", "stubble")(cell, -1), ...residuals) - 1;
   return Int16Array.from({ length: season.days + 1 }, (_, t) => Math.min(count, levelOf(lowest, t) + 2));
 }
@@ -75,11 +76,11 @@ type StayWalk = (group: number, start: number, day: number, most: number, seen: 
 /** Walks a grazing stay day by day on the whole cell, as long as the residual is left. */
 function stayWalk(season: Season, cell: number): StayWalk {
   const own = season.cells[cell];
-  const residual = isOff(season, "residual-cover") ? () => 0 : figures(season, "residual-cover", "grazers");
+  const residual = figures(season, "residual-cover", "grazers");
   const least = figures(season, "demand-met", "least-standing");
   return (g, start, day, most, seen) => {
     const { taken, out } = season.groups[g];
-    const floor = Math.max(residual(cell, g), least(cell, g)) - HAIR;
+    const floor = Math.max(askedIn(season, "residual-cover", cell, g) ? residual(cell, g) : 0, least(cell, g)) - HAIR;
     let value = start;
     for (let t = day; t < Math.min(day + most, season.days) && out[t] && own.open[t]; t++) {
       value -= taken[t] / own.areaHa;
@@ -104,10 +105,12 @@ function untouchedCover(season: Season, cell: number): Float64Array {
 }
 
 /** First pass of spring from untouched ground: its own entry cover, and what entering low costs. */
-function firstPass(season: Season, cell: number, g: number, most: number, untouched: Float64Array, levelOf: (value: number, day: number) => number, walk: StayWalk): { level: Int16Array; money: Float64Array } {
+function firstPass(
+  season: Season, cell: number, g: number, most: number, untouched: Float64Array, levelOf: (value: number, day: number) => number, walk: StayWalk,
+): { level: Int16Array; money: Float64Array } {
   const [full, low, price, days] = ["grazers", "first-pass", "first-pass-price", "first-pass-days"].map((key) => figures(season, "entry-cover", key)(cell, g));
   const own = season.cells[cell];
-  const asked = !isOff(season, "entry-cover");
+  const asked = askedIn(season, "entry-cover", cell, g);
   const level = new Int16Array(season.days * most).fill(-1);
   const money = new Float64Array(season.days);
   for (let t = 0; t < season.days; t++) {

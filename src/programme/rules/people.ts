@@ -1,6 +1,7 @@
 import { YARD, type Season } from "../../season/season.js";
 import { farmWide, type Half } from "../half.js";
 import { haulMoney, isPen } from "./pen-steps.js";
+import { yardsByDay } from "./yard-room.js";
 
 /** Minutes of each day against the people at home; who may move and tow; what moves cost. */
 export const peopleHalf: Half = {
@@ -16,8 +17,11 @@ export const peopleHalf: Half = {
     }];
   },
   bindPath(season) {
+    const yards = yardsByDay(season);
     return [{
       rule: "people",
+      // From one yard to another, by a hold, is a move as well.
+      stand: (g, place, t) => (place === YARD && t > 0 && !season.groups[g].arrives[t] && yards[g][t] !== yards[g][t - 1] && !season.groups[g].moveOk[t] ? 1 : 0),
       start: (g, place, t, arrives) => (season.groups[g].moveOk[t] || (arrives && place === YARD) ? 0 : 1),
       step: (g, _place, t) => (season.groups[g].stepOk[t] || !isPen(season, g) ? 0 : 1),
     }];

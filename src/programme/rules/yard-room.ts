@@ -28,7 +28,7 @@ export const yardRoomHalf: Half = {
 };
 
 /** The yard that each group's yard days are spent in: the one held for that day, or its own. */
-function yardsByDay({ scenario, groups, days, firstDay }: Season): Int16Array[] {
+export function yardsByDay({ scenario, groups, days, firstDay }: Season): Int16Array[] {
   return groups.map((group) =>
     Int16Array.from({ length: days }, (_, t) => {
       const hold = scenario.holds.find((h) => h.group === group.name && h.yard !== null && spanHolds(h.days, isoDate(firstDay + t)));
