@@ -57,7 +57,7 @@ export function cellLevels(season: Season, cell: number, step: number, most: num
     afterFirst.set(g, firstPass(season, cell, g, most, untouched, levelOf, walk));
   });
   const stubble = figures(season, "hay-stock", "stubble")(cell, -1);
-  const mown = own.ownerCuts.filter((cut) => cut.day + 1 < season.days).map((cut) => ({ morning: cut.day + 1, level: levelOf(stubble, cut.day + 1) }));
+  const mown = own.ownerCuts.filter((cut) => cut.day + 1 < season.days && cutsAll(season, cell, cut.day)).map((cut) => ({ morning: cut.day + 1, level: levelOf(stubble, cut.day + 1) }));
   return { count, after, most, afterFirst, mown, reach: reachOf(season, cell, count, levelOf) };
 }
 
@@ -69,6 +69,17 @@ function reachOf(season: Season, cell: number, count: number, levelOf: (value: n
   const residuals = grazers.map((g) => figures(season, "residual-cover", "grazers")(cell, g));
   const lowest = Math.min(own.startCover, figures(season, "hay-stock", "stubble")(cell, -1), ...residuals) - 1;
   return Int16Array.from({ length: season.days + 1 }, (_, t) => Math.min(count, levelOf(lowest, t) + 2));
+}
+
+/** True when no ground of birds or pigs can be shut on a cut's evening, and so be left long by it. */
+function cutsAll(season: Season, cell: number, day: number): boolean {
+  const [birds, back, reseeded] = [figures(season, "worked-ground", "birds"), figures(season, "after-pigs", "back"), figures(season, "after-pigs", "reseeded")];
+  return season.groups.every((group, g) => {
+    if (group.grazer || !group.mayEnter[cell]) return true;
+    const shut = group.pig ? Math.max(back(cell, g), reseeded(cell, g)) : birds(cell, g);
+    for (let t = Math.max(0, Math.ceil(day - shut)); t <= day; t++) if (season.cells[cell].open[t] && group.out[t]) return false;
+    return true;
+  });
 }
 
 type StayWalk = (group: number, start: number, day: number, most: number, seen: (days: number, end: number) => void) => void;
@@ -99,7 +110,7 @@ function untouchedCover(season: Season, cell: number): Float64Array {
   covers[0] = own.startCover;
   for (let t = 0; t < season.days; t++) {
     const grown = grownCover(covers[t], own.rates[t + 1] - own.rates[t], season.ceiling);
-    covers[t + 1] = own.ownerCuts.some((cut) => cut.day === t) ? Math.min(grown, stubble) : grown;
+    covers[t + 1] = own.ownerCuts.some((cut) => cut.day === t && cutsAll(season, cell, t)) ? Math.min(grown, stubble) : grown;
   }
   return covers;
 }
