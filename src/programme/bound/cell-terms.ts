@@ -94,7 +94,9 @@ function followTerms(season: Season, cell: number, g: number): { from: number; t
   const asked = leader >= 0 && season.groups[leader].grazer && askedIn(season, "follow-window", cell, g) && season.scenario.housingOrders.length === 0;
   if (!asked) return { from: -Infinity, to: Infinity, money: 0 };
   const of = (key: string): number => figures(season, "follow-window", key)(cell, g);
-  return { from: of("first"), to: of("last"), money: of("price") };
+  // Where others graze as well, the latest grazing may not be the leader's: it left then or earlier.
+  const alone = season.groups.every((group, other) => other === leader || !group.grazer || !group.mayEnter[cell]);
+  return { from: alone ? of("first") : -Infinity, to: of("last"), money: of("price") };
 }
 
 export function sumsBefore(days: Float64Array): Float64Array {
