@@ -1,0 +1,20 @@
+import type { CellState } from "../cell-state.js";
+import type { CellContext } from "./context.js";
+import { grow, morning } from "./days.js";
+
+/** Lives a grazing stay day by day, from its first morning to the morning after it. */
+export function graze(context: CellContext, s: CellState, g: number, first: number, last: number): void {
+  const { season, hooks, ground } = context;
+  for (const hook of hooks.graze) hook(s, g, first, last);
+  const { taken } = season.groups[g];
+  const least = ground.leastStanding(s.cell, g);
+  for (let t = first; t <= last; t++) {
+    s.cover -= taken[t] / s.open;
+    for (const hook of hooks.bite) hook(s, g, t);
+    if (s.cover < least) s.cover = least;
+    grow(context, s, t + 1);
+    morning(context, s);
+  }
+  s.lastGrazed = last;
+  s.grazedThisSeason = true;
+}
