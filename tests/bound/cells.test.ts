@@ -1,0 +1,65 @@
+/** No exact season of a cell, whatever the prices, is cheaper than what the cell's bound says. */
+import { describe, expect, it } from "vitest";
+import type { Prices, SeasonBound } from "../../src/programme/bound/bound.js";
+import { raiseBound } from "../../src/programme/bound/ascent.js";
+import { chanceOf, type Chance } from "../oracle/chance.js";
+import { randomCard, type RandomCard } from "./cards.js";
+import { boundOf, draftOf, FARMS, partsOf } from "./farms.js";
+import { cardAt, pricesFor, randomPrices } from "./prices.js";
+
+const CARDS = 60;
+const RANDOM_PRICES = 12;
+const AIMED = 3;
+
+function cardsOf(draft: ReturnType<typeof draftOf>, cell: number, chance: Chance): RandomCard[] {
+  const cards: RandomCard[] = [];
+  for (let tries = 0; tries < 20 * CARDS && cards.length < CARDS; tries++) {
+    const card = randomCard(draft, cell, chance);
+    if (card) cards.push(card);
+  }
+  return cards;
+}
+
+/** Cards of one cell that beat its bound at some prices. */
+function beaten(bound: SeasonBound, cell: number, cards: readonly RandomCard[], prices: Prices): string[] {
+  const value = partsOf(bound).judgeCell(cell, prices, bound.zero());
+  return cards.flatMap((card) => {
+    const cost = cardAt(bound, card, prices);
+    return cost < value - 1e-6 ? [`${cost} < ${value}: ${JSON.stringify(card)}`] : [];
+  });
+}
+
+describe.each(FARMS)("$name", ({ scenario }) => {
+  it("has no card below its cell's bound", { timeout: 60_000 }, () => {
+    const chance = chanceOf(11);
+    const draft = draftOf(scenario);
+    const bound = boundOf(draft);
+    const raised = raiseBound(bound, 20, { stop: () => false, better: () => undefined }).prices;
+    const around = Array.from({ length: RANDOM_PRICES }, (_, i) => randomPrices(bound, chance, i % 2 ? raised : undefined));
+    let stays = 0;
+    draft.season.cells.forEach((_, cell) => {
+      const cards = cardsOf(draft, cell, chance);
+      expect(cards).toHaveLength(CARDS);
+      stays += cards.reduce((sum, card) => sum + card.stays.length, 0);
+      const aimed = cards.slice(0, AIMED).map((card) => pricesFor(bound, card, chance.between(1, 30)));
+      for (const prices of [bound.zero(), raised, ...around, ...aimed]) expect(beaten(bound, cell, cards, prices).slice(0, 2)).toEqual([]);
+    });
+    expect(stays).toBeGreaterThan(CARDS * draft.season.cells.length);
+  });
+
+  it("comes near a card that the prices are made for", { timeout: 60_000 }, () => {
+    const chance = chanceOf(12);
+    const draft = draftOf(scenario);
+    const bound = boundOf(draft, 0.02);
+    const gaps = draft.season.cells.flatMap((_, cell) => {
+      const card = randomCard(draft, cell, chance);
+      if (!card || card.stays.length === 0) return [];
+      const prices = pricesFor(bound, card, 200);
+      const paid = 200 * card.stays.reduce((sum, stay) => sum + stay.last - stay.first + 1, 0);
+      return [(cardAt(bound, card, prices) - partsOf(bound).judgeCell(cell, prices, bound.zero())) / paid];
+    });
+    // A bound of nothing at all would be true as well: at these prices it must not be far below.
+    expect(gaps.length).toBeGreaterThan(2);
+    expect(gaps.reduce((sum, gap) => sum + gap, 0) / gaps.length).toBeLessThan(0.5);
+  });
+});
