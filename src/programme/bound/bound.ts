@@ -1,6 +1,6 @@
 import { YARD, type Season } from "../../season/season.js";
 import type { CellSimulator } from "../cell-simulator.js";
-import { askedIn, farmFigure, farmWide, figures } from "../half.js";
+import { askedIn, farmFigure, farmWide, figures, isOff } from "../half.js";
 import type { PathTables } from "../path-tables.js";
 import { CellBound } from "./cell-bound.js";
 import { cellTerms } from "./cell-terms.js";
@@ -8,6 +8,7 @@ import { traceSeason } from "./cell-trace.js";
 import { groundTerms, type GroundTerms } from "./ground-terms.js";
 import { cellLevels } from "./levels.js";
 import { cheapestRoute, routeGround, type RouteGround } from "./route.js";
+import { shortGrass } from "./short-grass.js";
 import { stayPrices } from "./stay-prices.js";
 
 /** All prices of the bound, as one flat list each. */
@@ -45,7 +46,7 @@ export class SeasonBound {
     this.cells = season.cells.map((_, c) => {
       const most = longestStay(season, c);
       const levels = cellLevels(season, c, step, most);
-      return new CellBound(season, c, levels, cellTerms(season, c, levels, stayPrices(simulator, tables, c, most)));
+      return new CellBound(season, c, levels, cellTerms(season, c, levels, stayPrices(simulator, tables, c, most)), shortGrass(season, c, levels), mowingMoney(season, c));
     });
     this.ground = season.cells.map((_, c) => groundTerms(season, c));
     this.routes = season.groups.map((_, g) => routeGround(season, tables, g));
@@ -166,6 +167,12 @@ export class SeasonBound {
       p.birdStrips[c] = Number.isFinite(terms.freshForBirds) ? Math.max(0, p.birdStrips[c]) : 0;
     });
   }
+}
+
+/** What a cut of the planner's costs at least: the mower over the cell, or nothing where hay is no matter; no cut where none may be. */
+function mowingMoney(season: Season, cell: number): number {
+  if (!season.cells[cell].mow) return Infinity;
+  return isOff(season, "hay-stock") ? 0 : season.cells[cell].areaHa * season.scenario.prices.mowingPerHa;
 }
 
 /** The longest grazing stay that any rule could allow in a cell: the limit, or while nothing grows as long as grass lasts. */

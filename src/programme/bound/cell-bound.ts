@@ -1,61 +1,71 @@
 import type { Season } from "../../season/season.js";
+import { betweenGrazings, type Between } from "./between.js";
 import type { CellPrices, CellTerms } from "./cell-terms.js";
 import type { Levels } from "./levels.js";
+import type { ShortGrass } from "./short-grass.js";
 
-/** What a cheapest season does next, kept with its value. */
+/** What a cheapest season does next, kept with its value; movers are 0 and up. */
 export const WAIT = -1;
 export const GRAZE = -2;
 
-/** Cheapest use of the days between two grazings, or before ready ground, by birds and pigs alone. */
-export interface Between {
-  /** By day since: to be free that morning; by mover: to have begun before that morning and be there on it. */
-  readonly free: Float64Array;
-  readonly inside: readonly Float64Array[];
-  /** How each came about: WAIT, or the mover that left; for inside the day since on which it began. */
-  readonly freeBy: Int16Array;
-  readonly begun: readonly Int16Array[];
+/** Values and choices by morning and level, of ground that birds or pigs have worked this season, or have not. */
+export interface Layer {
+  /** Rested long enough. */
+  readonly ready: Float64Array;
+  readonly readyBy: Int16Array;
+  /** Grazing has just ended. Choice: day x 64 + kind + 4 x mover. */
+  readonly grazed: Float64Array;
+  readonly grazedBy: Int32Array;
+  /** A grazing stay begins. Choice: group x 1024 + days. */
+  readonly entered: Float64Array;
+  readonly enteredBy: Int32Array;
 }
+
+/** Kinds of what comes after a grazing: grazing again, ready ground, or a mover inside; worked in between, or not. */
+export const AGAIN = 0;
+export const AGAIN_WORKED = 1;
+export const READY = 2;
+export const READY_WORKED = 3;
+export const INSIDE = 4;
+
+export const UNWORKED = 0;
+export const WORKED = 1;
 
 /**
  * The cheapest season of one cell at given prices, over a state that forgets only what makes a season dearer: strips
  * taken from the open ground, rounding of cover (always up), and charges that are never negative. So its value is
  * never above that of any exact season, whatever the prices.
- *
- * Values are by morning and level: `ready` ground rested long enough, `grazed` ground whose grazing has just ended,
- * `entered` a grazing stay beginning, `inside` birds or pigs there for the day; `first` is the untouched cell.
  */
 export class CellBound {
-  readonly ready: Float64Array;
-  readonly readyBy: Int16Array;
-  readonly grazed: Float64Array;
-  /** Day x 64 + mover + 2: grazing on that day (1), ready ground (0), or mover inside. */
-  readonly grazedBy: Int32Array;
-  readonly entered: Float64Array;
-  /** Group x 1024 + days. */
-  readonly enteredBy: Int32Array;
+  readonly layers: readonly [Layer, Layer];
+  /** Birds or pigs in the cell for the day, by mover; they have worked it. */
   readonly inside: readonly Float64Array[];
   readonly insideLeaves: readonly Uint8Array[];
-  readonly first: Float64Array;
-  readonly firstBy: Int16Array;
+  /** The cell that nobody has grazed yet, by layer. */
+  readonly first: readonly [Float64Array, Float64Array];
+  readonly firstBy: readonly [Int16Array, Int16Array];
   readonly firstStay: Int32Array;
   readonly firstInside: readonly Float64Array[];
+  readonly firstLeaves: readonly Uint8Array[];
+  /** Money of mowing grass short for birds, the least it can be. */
+  private readonly mowing: number;
 
-  constructor(readonly season: Season, readonly cell: number, readonly levels: Levels, readonly terms: CellTerms) {
+  constructor(readonly season: Season, readonly cell: number, readonly levels: Levels, readonly terms: CellTerms, private readonly short: ShortGrass | null, mowing: number) {
     const days = season.days + 1;
     const size = days * levels.count;
-    const { movers } = terms;
-    this.ready = new Float64Array(size);
-    this.readyBy = new Int16Array(size);
-    this.grazed = new Float64Array(size);
-    this.grazedBy = new Int32Array(size);
-    this.entered = new Float64Array(size);
-    this.enteredBy = new Int32Array(size);
-    this.inside = movers.map(() => new Float64Array(size));
-    this.insideLeaves = movers.map(() => new Uint8Array(size));
-    this.first = new Float64Array(days);
-    this.firstBy = new Int16Array(days);
-    this.firstStay = new Int32Array(days);
-    this.firstInside = movers.map(() => new Float64Array(days));
+    const layer = (): Layer => ({
+      ready: new Float64Array(size), readyBy: new Int16Array(size), grazed: new Float64Array(size), grazedBy: new Int32Array(size),
+      entered: new Float64Array(size), enteredBy: new Int32Array(size),
+    });
+    this.layers = [layer(), layer()];
+    this.inside = terms.movers.map(() => new Float64Array(size));
+    this.insideLeaves = terms.movers.map(() => new Uint8Array(size));
+    this.first = [new Float64Array(days), new Float64Array(days)];
+    this.firstBy = [new Int16Array(days), new Int16Array(days)];
+    this.firstStay = new Int32Array(days * 2);
+    this.firstInside = terms.movers.map(() => new Float64Array(days));
+    this.firstLeaves = terms.movers.map(() => new Uint8Array(days));
+    this.mowing = mowing;
   }
 
   /** Least money of the cell's season at these prices. */
@@ -65,32 +75,52 @@ export class CellBound {
     return this.untouched();
   }
 
+  /** Days that birds and pigs could fill after a grazing that ended before morning t. */
+  between(t: number, end: number, layer: number): Between {
+    return betweenGrazings(this.terms, t, end - t, (g, since) => this.onto(layer, g, t, since));
+  }
+
+  /** Money of going onto ground of a layer so many days after a grazing: long grass must be mown for birds first. */
+  onto(layer: number, g: number, t: number, since: number): number {
+    return layer === WORKED || !this.short || !this.season.groups[g].bird || this.short.grazed(t, since) ? 0 : this.mowing;
+  }
+
   private backward(): void {
-    const { season, ready, readyBy, grazed, entered, inside, levels, terms } = this;
+    const { season, inside, levels, terms, layers } = this;
     const { count } = levels;
     const D = season.days;
-    ready.fill(0, D * count);
-    grazed.fill(0, D * count);
-    entered.fill(Infinity, D * count);
+    for (const layer of layers) {
+      layer.ready.fill(0, D * count);
+      layer.grazed.fill(0, D * count);
+      layer.entered.fill(Infinity, D * count);
+    }
     for (const table of inside) table.fill(Infinity, D * count);
     for (let t = D - 1; t >= 0; t--) {
-      this.enter(t);
-      const base = t * count;
-      const low = this.mownBetween(t, t + 1);
-      const reach = levels.reach[t];
-      for (let j = 0; j < reach; j++) {
-        const wait = ready[base + count + (j < low ? low : j)];
-        const graze = entered[base + j];
-        ready[base + j] = graze < wait ? graze : wait;
-        readyBy[base + j] = graze < wait ? GRAZE : WAIT;
+      for (const layer of layers) {
+        this.enter(layer, t);
+        this.wait(layer, t);
       }
       terms.movers.forEach((g, m) => this.moverDay(g, m, t));
-      this.afterGrazing(t);
+      this.afterGrazing(UNWORKED, t);
+      this.afterGrazing(WORKED, t);
+    }
+  }
+
+  private wait({ ready, readyBy, entered }: Layer, t: number): void {
+    const { count, reach } = this.levels;
+    const base = t * count;
+    const low = this.mownBetween(t, t + 1);
+    for (let j = 0; j < reach[t]; j++) {
+      const wait = ready[base + count + (j < low ? low : j)];
+      const graze = entered[base + j];
+      ready[base + j] = graze < wait ? graze : wait;
+      readyBy[base + j] = graze < wait ? GRAZE : WAIT;
     }
   }
 
   private moverDay(g: number, m: number, t: number): void {
-    const { ready, readyBy, terms } = this;
+    const { terms, short, season } = this;
+    const [unworked, worked] = this.layers;
     const { count } = this.levels;
     const base = t * count;
     const table = this.inside[m];
@@ -99,28 +129,33 @@ export class CellBound {
     const stays = terms.mayStay(g, t + 1);
     const leaves = terms.mayLeave(g, t + 1);
     const start = terms.start(g, t, null);
+    const asked = short !== null && season.groups[g].bird;
     const reach = this.levels.reach[t];
     for (let j = 0; j < reach; j++) {
       const stay = stays ? table[base + count + j] : Infinity;
-      const leave = leaves ? ready[base + count + j] : Infinity;
+      const leave = leaves ? worked.ready[base + count + j] : Infinity;
       leaving[base + j] = leave <= stay ? 1 : 0;
-      table[base + j] = day + (leave <= stay ? leave : stay);
-      if (start + table[base + j] < ready[base + j]) {
-        ready[base + j] = start + table[base + j];
-        readyBy[base + j] = m;
+      const value = day + (leave <= stay ? leave : stay);
+      table[base + j] = value;
+      if (start + value < worked.ready[base + j]) {
+        worked.ready[base + j] = start + value;
+        worked.readyBy[base + j] = m;
+      }
+      const onto = start + value + (asked && short.ready[base + j] === 0 ? this.mowing : 0);
+      if (onto < unworked.ready[base + j]) {
+        unworked.ready[base + j] = onto;
+        unworked.readyBy[base + j] = m;
       }
     }
   }
 
   /** Cheapest grazing stay that begins on day t, by level. */
-  private enter(t: number): void {
-    const { levels, entered, enteredBy, grazed, terms } = this;
+  private enter({ entered, enteredBy, grazed }: Layer, t: number): void {
+    const { levels, terms } = this;
     const { count, most } = levels;
     const base = t * count;
     entered.fill(Infinity, base, base + count);
-    for (const g of terms.grazers) {
-      const after = levels.after.get(g);
-      if (!after) continue;
+    for (const [g, after] of levels.after) {
       for (let n = 1; n <= most && t + n <= this.season.days; n++) {
         const money = terms.mayLeave(g, t + n) ? terms.stay(g, t, n) : Infinity;
         if (money === Infinity) continue;
@@ -141,21 +176,25 @@ export class CellBound {
   }
 
   /** Value of the morning t on which grazing has just ended: what fills the rest, then grazing or ready ground. */
-  private afterGrazing(t: number): void {
-    const { season, levels, grazed, terms } = this;
+  private afterGrazing(own: number, t: number): void {
+    const { season, levels, terms, layers } = this;
     const { count } = levels;
-    const base = t * count;
     const end = Math.min(season.days, t + terms.recovered);
-    const between = this.between(t, end);
-    grazed.fill(Infinity, base, base + count);
-    for (let day = t + terms.floor; day < end; day++) this.join(t, this.entered, day, between.free[day - t] + terms.restMoney(t, day), 1);
-    this.join(t, this.ready, end, between.free[end - t], 0);
-    if (end < season.days) terms.movers.forEach((_, m) => this.join(t, this.inside[m], end, between.inside[m][end - t], m + 2));
+    const { worked, inside } = this.between(t, end, own);
+    const layer = layers[own];
+    layer.grazed.fill(Infinity, t * count, (t + 1) * count);
+    for (let day = t + terms.floor; day < end; day++) {
+      const rest = terms.restMoney(t, day);
+      this.join(layer, t, layer.entered, day, rest, AGAIN);
+      this.join(layer, t, layers[WORKED].entered, day, worked[day - t] + rest, AGAIN_WORKED);
+    }
+    this.join(layer, t, layer.ready, end, 0, READY);
+    this.join(layer, t, layers[WORKED].ready, end, worked[end - t], READY_WORKED);
+    if (end < season.days) terms.movers.forEach((_, m) => this.join(layer, t, this.inside[m], end, inside[m][end - t], INSIDE + m));
   }
 
-  private join(t: number, table: Float64Array, day: number, money: number, by: number): void {
+  private join({ grazed, grazedBy }: Layer, t: number, table: Float64Array, day: number, money: number, by: number): void {
     if (money === Infinity) return;
-    const { grazed, grazedBy } = this;
     const { count } = this.levels;
     const base = t * count;
     const from = day * count;
@@ -171,41 +210,6 @@ export class CellBound {
     }
   }
 
-  between(t: number, end: number): Between {
-    const { terms } = this;
-    const span = end - t;
-    const free = new Float64Array(span + 1).fill(Infinity);
-    const freeBy = new Int16Array(span + 1).fill(WAIT);
-    const inside = terms.movers.map(() => new Float64Array(span + 1).fill(Infinity));
-    const begun = terms.movers.map(() => new Int16Array(span + 1));
-    free[0] = 0;
-    for (let k = 0; k < span; k++) {
-      if (free[k] < free[k + 1]) {
-        free[k + 1] = free[k];
-        freeBy[k + 1] = WAIT;
-      }
-      for (let m = 0; m < terms.movers.length; m++) {
-        const g = terms.movers[m];
-        const begin = free[k] + terms.start(g, t + k, k);
-        if (begin < inside[m][k]) {
-          inside[m][k] = begin;
-          begun[m][k] = k;
-        }
-        if (inside[m][k] === Infinity) continue;
-        const paid = inside[m][k] + terms.day(g, t + k);
-        if (terms.mayStay(g, t + k + 1) && paid < inside[m][k + 1]) {
-          inside[m][k + 1] = paid;
-          begun[m][k + 1] = begun[m][k];
-        }
-        if (terms.mayLeave(g, t + k + 1) && paid < free[k + 1]) {
-          free[k + 1] = paid;
-          freeBy[k + 1] = m;
-        }
-      }
-    }
-    return { free, inside, freeBy, begun };
-  }
-
   /** Highest level left by a cut whose morning after lies in (from, to]; 0 without one. */
   mownBetween(from: number, to: number): number {
     let level = 0;
@@ -215,43 +219,52 @@ export class CellBound {
 
   /** Value of the untouched cell on the season's first morning. */
   private untouched(): number {
-    const { season, first, firstBy, firstInside, terms } = this;
-    first[season.days] = 0;
-    for (const table of firstInside) table[season.days] = Infinity;
-    for (let t = season.days - 1; t >= 0; t--) {
-      const graze = this.firstGrazing(t);
-      first[t] = Math.min(first[t + 1], graze);
-      firstBy[t] = graze < first[t + 1] ? GRAZE : WAIT;
+    const { season, first, firstBy, terms, short } = this;
+    const D = season.days;
+    first[UNWORKED][D] = first[WORKED][D] = 0;
+    for (const table of this.firstInside) table[D] = Infinity;
+    for (let t = D - 1; t >= 0; t--) {
+      for (const own of [UNWORKED, WORKED]) {
+        const graze = this.firstGrazing(own, t);
+        first[own][t] = Math.min(first[own][t + 1], graze);
+        firstBy[own][t] = graze < first[own][t + 1] ? GRAZE : WAIT;
+      }
       terms.movers.forEach((g, m) => {
-        const table = firstInside[m];
-        table[t] = terms.day(g, t) + Math.min(terms.mayStay(g, t + 1) ? table[t + 1] : Infinity, terms.mayLeave(g, t + 1) ? first[t + 1] : Infinity);
+        const table = this.firstInside[m];
+        const stay = terms.mayStay(g, t + 1) ? table[t + 1] : Infinity;
+        const leave = terms.mayLeave(g, t + 1) ? first[WORKED][t + 1] : Infinity;
+        this.firstLeaves[m][t] = leave <= stay ? 1 : 0;
+        table[t] = terms.day(g, t) + Math.min(stay, leave);
         const value = terms.start(g, t, null) + table[t];
-        if (value < first[t]) {
-          first[t] = value;
-          firstBy[t] = m;
+        const long = short !== null && season.groups[g].bird && short.untouched[t] === 0;
+        for (const own of [UNWORKED, WORKED]) {
+          const onto = value + (long && own === UNWORKED ? this.mowing : 0);
+          if (onto >= first[own][t]) continue;
+          first[own][t] = onto;
+          firstBy[own][t] = m;
         }
       });
     }
-    return first[0];
+    return first[UNWORKED][0];
   }
 
-  private firstGrazing(t: number): number {
+  /** First grazing of the season on day t. */
+  private firstGrazing(own: number, t: number): number {
     const { season, levels, terms } = this;
     const { most, count } = levels;
     const past = season.cells[this.cell].lastGrazed;
     if (past !== null && t - past - 1 < terms.floor) return Infinity;
     const restMoney = past === null ? 0 : terms.restMoney(past + 1, t);
     let best = Infinity;
-    for (const g of terms.grazers) {
-      const table = levels.afterFirst.get(g);
-      for (let n = 1; table && n <= most && t + n <= season.days; n++) {
+    for (const [g, table] of levels.afterFirst) {
+      for (let n = 1; n <= most && t + n <= season.days; n++) {
         const level = table.level[t * most + n - 1];
         if (level < 0) break;
         if (!terms.mayLeave(g, t + n)) continue;
-        const value = terms.stay(g, t, n) + table.money[t] + restMoney + this.grazed[(t + n) * count + level];
+        const value = terms.stay(g, t, n) + table.money[t] + restMoney + this.layers[own].grazed[(t + n) * count + level];
         if (value < best) {
           best = value;
-          this.firstStay[t] = g * 1024 + n;
+          this.firstStay[t * 2 + own] = g * 1024 + n;
         }
       }
     }

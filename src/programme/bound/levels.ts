@@ -16,6 +16,13 @@ export interface Levels {
   readonly afterFirst: ReadonlyMap<number, { readonly level: Int16Array; readonly money: Float64Array }>;
   /** Levels worth asking on each morning: none lower can be, while grazing leaves its residual. */
   readonly reach: Int16Array;
+  /** Cover of each morning while nobody grazes, the owner's cuts made. */
+  readonly untouched: Float64Array;
+  logit(cover: number): number;
+  /** Cover on a day of ground whose logit less the growth so far is this. */
+  coverAt(logit: number, day: number): number;
+  /** Least cover at which a group may start grazing on ground that was grazed before. */
+  entry(group: number): number;
   /** The owner's cuts: the morning after, and the highest level that is left then. */
   readonly mown: readonly { readonly morning: number; readonly level: number }[];
 }
@@ -58,7 +65,12 @@ export function cellLevels(season: Season, cell: number, step: number, most: num
   });
   const stubble = figures(season, "hay-stock", "stubble")(cell, -1);
   const mown = own.ownerCuts.filter((cut) => cut.day + 1 < season.days && cutsAll(season, cell, cut.day)).map((cut) => ({ morning: cut.day + 1, level: levelOf(stubble, cut.day + 1) }));
-  return { count, after, most, afterFirst, mown, reach: reachOf(season, cell, count, levelOf) };
+  const entries = season.groups.map((_, g) => (askedIn(season, "entry-cover", cell, g) ? figures(season, "entry-cover", "grazers")(cell, g) : 0));
+  return {
+    count, after, most, afterFirst, mown, reach: reachOf(season, cell, count, levelOf), untouched, logit,
+    coverAt: (x, day) => K / (1 + Math.exp(-(x + own.rates[day]))),
+    entry: (g) => entries[g],
+  };
 }
 
 /** Grazed ground is never under its residual, nor mown ground under its stubble; all levels where no residual is asked. */
@@ -84,8 +96,11 @@ function cutsAll(season: Season, cell: number, day: number): boolean {
 
 type StayWalk = (group: number, start: number, day: number, most: number, seen: (days: number, end: number) => void) => void;
 
-/** Walks a grazing stay day by day on the whole cell, as long as the residual is left. */
-function stayWalk(season: Season, cell: number): StayWalk {
+/**
+ * Walks a grazing stay day by day on the whole cell, as long as the residual is left. From a cover that is only the
+ * least there can be, `atLeast` keeps to the residual instead: the exact stay is known to have left it.
+ */
+export function stayWalk(season: Season, cell: number, atLeast = false): StayWalk {
   const own = season.cells[cell];
   const residual = figures(season, "residual-cover", "grazers");
   const least = figures(season, "demand-met", "least-standing");
@@ -95,7 +110,10 @@ function stayWalk(season: Season, cell: number): StayWalk {
     let value = start;
     for (let t = day; t < Math.min(day + most, season.days) && out[t] && own.open[t]; t++) {
       value -= taken[t] / own.areaHa;
-      if (value < floor) return;
+      if (value < floor) {
+        if (!atLeast) return;
+        value = floor;
+      }
       value = grownCover(value, own.rates[t + 1] - own.rates[t], season.ceiling);
       seen(t - day + 1, value);
     }
