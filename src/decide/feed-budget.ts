@@ -76,6 +76,8 @@ function budgetModel(season: Season, weeks: readonly Week[]): Model {
     upper[at + STANDING] = Math.max(0, season.ceiling - residual) * area;
     // A little dearer when earlier: hay is fed only when the grass has run out.
     cost[at + HAY] = 1 + (weeks.length - w) / 1000;
+    // Grass is left only when no more can stand.
+    cost[at + LEFT] = 1e-4;
     rows.push({ name: `week ${w}: fed`, least: week.need, most: week.need, columns: [at + EATEN, at + HAY], values: [1, 1] });
     const before = w > 0 ? { columns: [at - KINDS + STANDING], values: [-1] } : { columns: [], values: [] };
     const stands = week.grown + (w === 0 ? start : 0);
