@@ -31,7 +31,7 @@ export function routeGround(season: Season, tables: PathTables, group: number): 
   const fields = season.scenario.fields.length;
   const stand = new Uint8Array(season.days * (fields + 1));
   const start = new Uint8Array(season.days * (fields + 1));
-  const { open } = { open: season.cells.map((cell) => cell.open) };
+  const open = season.cells.map((cell) => cell.open);
   for (let t = 0; t < season.days; t++) {
     if (!season.groups[group].present[t]) continue;
     for (let place = YARD; place < season.cells.length; place++) {
@@ -45,56 +45,95 @@ export function routeGround(season: Season, tables: PathTables, group: number): 
   return { group, stand, start };
 }
 
+/** All that one group's ways are reckoned from. */
+interface Ways {
+  readonly days: number;
+  /** Places: the yard, then the fields. */
+  readonly width: number;
+  readonly present: Uint8Array;
+  readonly arrives: Uint8Array;
+  readonly stand: Uint8Array;
+  readonly start: Uint8Array;
+  /** Own money of yard days and yard starts, by day x stride; of hauls, by field. */
+  readonly yardStandMoney: Float64Array;
+  readonly yardStartMoney: Float64Array;
+  readonly stride: number;
+  readonly haulMoney: Float64Array;
+  readonly prices: RoutePrices;
+  /** By day x places + place, filled from the last day back: what the days from there on come to, and the next day's place. */
+  readonly value: Float64Array;
+  readonly next: Int16Array;
+}
+
 /** Exact shortest way, by dynamic programme over days backward. */
 export function cheapestRoute(season: Season, tables: PathTables, ground: RouteGround, prices: RoutePrices): Route {
   const { days } = season;
-  const { group } = ground;
-  const fields = season.scenario.fields.length;
-  const width = fields + 1;
+  const { group, stand, start } = ground;
   const { present, arrives } = season.groups[group];
-  const value = new Float64Array((days + 1) * width);
-  const next = new Int16Array(days * width).fill(-1);
-  const enter = (t: number, k: number): number => {
-    if (!ground.start[t * width + k]) return Infinity;
-    const at = t * tables.width;
-    if (k === 0) return tables.startMoney[group][at] + prices.yardStart[t];
-    return tables.haulMoney[group][k - 1] + prices.haul[(k - 1) * days + t];
+  const width = season.scenario.fields.length + 1;
+  const ways: Ways = {
+    days, width, present, arrives, stand, start, yardStandMoney: tables.standMoney[group], yardStartMoney: tables.startMoney[group], stride: tables.width,
+    haulMoney: tables.haulMoney[group], prices, value: new Float64Array((days + 1) * width), next: new Int16Array(days * width).fill(-1),
   };
+  fillValues(ways);
+  return { value: freshValue(ways, 0), place: walkOn(ways) };
+}
+
+/** Price of beginning to stand in the yard (0) or in a field on a day. */
+function enter({ days, width, start, yardStartMoney, stride, haulMoney, prices }: Ways, t: number, k: number): number {
+  if (!start[t * width + k]) return Infinity;
+  return k === 0 ? yardStartMoney[t * stride] + prices.yardStart[t] : haulMoney[k - 1] + prices.haul[(k - 1) * days + t];
+}
+
+/** Values of all places on all days, the last day first. */
+function fillValues(ways: Ways): void {
+  const { days, width, present, arrives, value } = ways;
   const entering = new Float64Array(width);
-  let fresh = 0;
   for (let t = days - 1; t >= 0; t--) {
     if (!present[t]) continue;
-    const onward = t + 1 < days && present[t + 1] && !arrives[t + 1];
-    if (!onward) fresh = t + 1 < days ? freshValue(t + 1) : 0;
-    if (onward) for (let k = 0; k < width; k++) entering[k] = enter(t + 1, k) + value[(t + 1) * width + k];
-    for (let k = 0; k < width; k++) {
-      const state = t * width + k;
-      if (!ground.stand[state]) {
-        value[state] = Infinity;
-        continue;
-      }
-      const day = k === 0 ? tables.standMoney[group][t * tables.width] + prices.yardStand[t] : prices.presence[(k - 1) * days + t];
-      let best = onward ? value[(t + 1) * width + k] : fresh;
-      let to = k;
-      if (onward) for (let other = 0; other < width; other++) {
-        if (other !== k && entering[other] < best) {
-          best = entering[other];
-          to = other;
-        }
-      }
-      value[state] = day + best;
-      next[state] = to;
+    if (t + 1 < days && present[t + 1] && !arrives[t + 1]) {
+      for (let k = 0; k < width; k++) entering[k] = enter(ways, t + 1, k) + value[(t + 1) * width + k];
+      fillDay(ways, t, entering, 0);
+    } else fillDay(ways, t, null, t + 1 < days ? freshValue(ways, t + 1) : 0);
+  }
+}
+
+/** Values of one day: from `entering` where the group goes on from it, else with what comes after it whatever its place. */
+function fillDay({ days, width, stand, yardStandMoney, stride, prices, value, next }: Ways, t: number, entering: Float64Array | null, fresh: number): void {
+  for (let k = 0; k < width; k++) {
+    const state = t * width + k;
+    if (!stand[state]) {
+      value[state] = Infinity;
+      continue;
     }
+    const day = k === 0 ? yardStandMoney[t * stride] + prices.yardStand[t] : prices.presence[(k - 1) * days + t];
+    let best = entering ? value[(t + 1) * width + k] : fresh;
+    let to = k;
+    if (entering) for (let other = 0; other < width; other++) {
+      if (other !== k && entering[other] < best) {
+        best = entering[other];
+        to = other;
+      }
+    }
+    value[state] = day + best;
+    next[state] = to;
   }
-  /** Value of the first presence on or after a day, its start paid. */
-  function freshValue(from: number): number {
-    let t = from;
-    while (t < days && !present[t]) t++;
-    if (t >= days) return 0;
-    let best = Infinity;
-    for (let k = 0; k < width; k++) best = Math.min(best, enter(t, k) + value[t * width + k]);
-    return best;
-  }
+}
+
+/** Value of the first presence on or after a day, its start paid. */
+function freshValue(ways: Ways, from: number): number {
+  const { days, width, present, value } = ways;
+  let t = from;
+  while (t < days && !present[t]) t++;
+  if (t >= days) return 0;
+  let best = Infinity;
+  for (let k = 0; k < width; k++) best = Math.min(best, enter(ways, t, k) + value[t * width + k]);
+  return best;
+}
+
+/** The way itself: the best place on each first day of presence, and from there on as the values say. */
+function walkOn(ways: Ways): Int16Array {
+  const { days, width, present, arrives, next } = ways;
   const place = new Int16Array(days).fill(NOWHERE);
   let k = -1;
   for (let t = 0; t < days; t++) {
@@ -102,18 +141,24 @@ export function cheapestRoute(season: Season, tables: PathTables, ground: RouteG
       k = -1;
       continue;
     }
-    if (k < 0 || arrives[t]) {
-      let best = Infinity;
-      for (let other = 0; other < width; other++) {
-        const own = enter(t, other) + value[t * width + other];
-        if (own < best) {
-          best = own;
-          k = other;
-        }
-      }
-    }
+    if (k < 0 || arrives[t]) k = bestStart(ways, t, k);
     place[t] = k - 1;
     k = next[t * width + k];
   }
-  return { value: freshValue(0), place };
+  return place;
+}
+
+/** Cheapest place to be first on a day; `otherwise` where none may be begun. */
+function bestStart(ways: Ways, t: number, otherwise: number): number {
+  const { width, value } = ways;
+  let best = Infinity;
+  let k = otherwise;
+  for (let other = 0; other < width; other++) {
+    const own = enter(ways, t, other) + value[t * width + other];
+    if (own < best) {
+      best = own;
+      k = other;
+    }
+  }
+  return k;
 }
