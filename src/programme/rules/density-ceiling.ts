@@ -8,7 +8,7 @@ export const densityCeilingHalf: Half = {
     const most = figures(season, "density-ceiling", "most");
     return {
       bite(s, g, day) {
-        const density = season.groups[g].liveWeight[day] / s.open;
+        const density = season.groups[g].liveWeight[day] / Math.max(s.open, 1e-6);
         if (density > most(s.cell, g) + 1e-6) say.breach(s, g, density / most(s.cell, g));
       },
     };
