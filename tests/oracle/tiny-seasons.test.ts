@@ -97,7 +97,7 @@ function holdBound({ season, best }: Enumerated): void {
 async function holdSearch({ season, best, kept }: Enumerated, mown: number | null): Promise<void> {
   const byHand = draftOf(season);
   handRule(byHand);
-  const news = await runJob({ kind: "search", scenario: season.scenario, from: snapshot(byHand), keep: null, steps: 3000, seed: 7 }, { stop: () => false, news: () => undefined }, highs);
+  const news = await runJob({ kind: "search", scenario: season.scenario, from: snapshot(byHand), keep: null, steps: 3000, polishes: 1, seed: 7 }, { stop: () => false, news: () => undefined }, highs);
   if (news.kind !== "plan") throw new Error("a search answers with a plan");
   const { plan } = news;
   if (plan.over > 0) return;
