@@ -123,13 +123,11 @@ export class PathBook {
   addDays(g: number, from: number, to: number, sign: number): void {
     const { tables, sums, keep, season } = this;
     const { width } = tables;
-    const { cells } = season;
     const own = this.place[g];
     const { arrives, hayKg } = season.groups[g];
     const steps = season.scenario.groups[g].strip?.days ?? 0;
     const [standMoney, standOver, startMoney, startOver] = [tables.standMoney[g], tables.standOver[g], tables.startMoney[g], tables.startOver[g]];
-    let first = from;
-    if (steps > 0) while (first > 0 && own[first] === own[first - 1] && !arrives[first]) first--;
+    let first = steps > 0 ? this.stayStart(g, from) : from;
     let money = 0;
     let over = 0;
     for (let t = from; t <= to; t++) {
@@ -141,14 +139,11 @@ export class PathBook {
       const at = t * width + place + 1;
       money += standMoney[at];
       over += standOver[at];
-      let hauls = -1;
+      const hauls = starts ? this.hauledTo(before, place) : -1;
       if (starts) {
         money += startMoney[at];
         over += startOver[at];
-        if (place >= 0 && !(before >= 0 && cells[before].field === cells[place].field)) {
-          hauls = cells[place].field;
-          money += tables.haulMoney[g][hauls];
-        }
+        if (hauls >= 0) money += tables.haulMoney[g][hauls];
       }
       const step = steps > 0 && !starts && place >= 0 && (t - first) % steps === 0;
       if (step) over += tables.stepOver[g][t];
@@ -161,6 +156,21 @@ export class PathBook {
     }
     sums.money += sign * money;
     sums.over += sign * over;
+  }
+
+  /** First day of the stay that holds a day. */
+  private stayStart(g: number, day: number): number {
+    const own = this.place[g];
+    const { arrives } = this.season.groups[g];
+    let first = day;
+    while (first > 0 && own[first] === own[first - 1] && !arrives[first]) first--;
+    return first;
+  }
+
+  /** The field entered by going from one place to another, or -1 where no haul is. */
+  private hauledTo(before: number, place: number): number {
+    const { cells } = this.season;
+    return place >= 0 && !(before >= 0 && cells[before].field === cells[place].field) ? cells[place].field : -1;
   }
 
   private addRows(g: number, t: number, at: number, sign: number, starts: boolean, hauls: number, step: boolean): void {
@@ -177,7 +187,7 @@ export class PathBook {
 
   /** Walks a group's days: place, whether a stay starts, and the field entered or -1. */
   eachDay(g: number, visit: (t: number, place: number, starts: boolean, hauls: number) => void): void {
-    const { cells, groups, days } = this.season;
+    const { groups, days } = this.season;
     const own = this.place[g];
     const { arrives } = groups[g];
     for (let t = 0; t < days; t++) {
@@ -185,8 +195,7 @@ export class PathBook {
       if (place === AWAY) continue;
       const before = t > 0 && !arrives[t] ? own[t - 1] : AWAY;
       const starts = place !== before;
-      const hauls = starts && place >= 0 && !(before >= 0 && cells[before].field === cells[place].field) ? cells[place].field : -1;
-      visit(t, place, starts, hauls);
+      visit(t, place, starts, starts ? this.hauledTo(before, place) : -1);
     }
   }
 }
