@@ -7,9 +7,9 @@ import { randomCard, type RandomCard } from "./cards.js";
 import { boundOf, draftOf, FARMS, partsOf } from "./farms.js";
 import { cardAt, pricesFor, randomPrices } from "./prices.js";
 
-const CARDS = 60;
-const RANDOM_PRICES = 12;
-const AIMED = 3;
+const CARDS = 50;
+const RANDOM_PRICES = 8;
+const AIMED = 2;
 
 function cardsOf(draft: ReturnType<typeof draftOf>, cell: number, chance: Chance): RandomCard[] {
   const cards: RandomCard[] = [];
@@ -34,7 +34,7 @@ describe.each(FARMS)("$name", ({ scenario }) => {
     const chance = chanceOf(11);
     const draft = draftOf(scenario);
     const bound = boundOf(draft);
-    const raised = raiseBound(bound, 20, { stop: () => false, better: () => undefined }).prices;
+    const raised = raiseBound(bound, 12, { stop: () => false, better: () => undefined }).prices;
     const around = Array.from({ length: RANDOM_PRICES }, (_, i) => randomPrices(bound, chance, i % 2 ? raised : undefined));
     let stays = 0;
     draft.season.cells.forEach((_, cell) => {

@@ -9,10 +9,10 @@ import { draftOf } from "../programme/drafts.js";
 
 /** Study farms small enough for tests: cattle and hens; with pigs as well; with broilers in two lots; two herds and sheep. */
 export const FARMS: readonly { readonly name: string; readonly scenario: Scenario }[] = [
-  { name: "8 cells, 2 groups, 90 days", scenario: studyFarm({ name: "S", cells: 8, groups: 2, days: 90 }) },
-  { name: "6 cells, 3 groups, 100 days", scenario: studyFarm({ name: "S3", cells: 6, groups: 3, days: 100 }, 2) },
-  { name: "6 cells, 4 groups, 80 days", scenario: studyFarm({ name: "S4", cells: 6, groups: 4, days: 80 }, 3) },
-  { name: "8 cells, 6 groups, 60 days", scenario: studyFarm({ name: "S6", cells: 8, groups: 6, days: 60 }, 4) },
+  { name: "8 cells, 2 groups, 60 days", scenario: studyFarm({ name: "S", cells: 8, groups: 2, days: 60 }) },
+  { name: "5 cells, 3 groups, 70 days", scenario: studyFarm({ name: "S3", cells: 5, groups: 3, days: 70 }, 2) },
+  { name: "5 cells, 4 groups, 60 days", scenario: studyFarm({ name: "S4", cells: 5, groups: 4, days: 60 }, 3) },
+  { name: "6 cells, 6 groups, 45 days", scenario: studyFarm({ name: "S6", cells: 6, groups: 6, days: 45 }, 4) },
 ];
 
 export function boundOf(draft: Draft, step = 0.05): SeasonBound {

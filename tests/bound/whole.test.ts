@@ -30,7 +30,7 @@ function somePlans(draft: Draft): Snapshot[] {
 }
 
 const priceSets = (bound: SeasonBound, chance: Chance, count: number): Prices[] => {
-  const raised = raiseBound(bound, 25, { stop: () => false, better: () => undefined }).prices;
+  const raised = raiseBound(bound, 15, { stop: () => false, better: () => undefined }).prices;
   return [bound.zero(), raised, ...Array.from({ length: count }, (_, i) => randomPrices(bound, chance, i % 2 ? raised : undefined))];
 };
 
@@ -41,7 +41,7 @@ describe.each(FARMS)("$name", ({ scenario }) => {
     const bound = boundOf(draft);
     expect(plans.length).toBeGreaterThan(5);
     const least = Math.min(...plans.map((plan) => plan.cost));
-    const values = priceSets(bound, chanceOf(21), 30).map((prices) => bound.judge(prices).value);
+    const values = priceSets(bound, chanceOf(21), 16).map((prices) => bound.judge(prices).value);
     expect(values.filter((value) => value > least + 1e-6)).toEqual([]);
     // and is worth asking: a few steps of ascent already prove a part of the best plan's cost
     expect(values[1]).toBeGreaterThan(0.2 * least);
@@ -51,7 +51,7 @@ describe.each(FARMS)("$name", ({ scenario }) => {
     const draft = draftOf(scenario);
     const bound = boundOf(draft);
     const chance = chanceOf(22);
-    const sets = priceSets(bound, chance, 6).map((prices) => ({ ...prices, nitrogen: bound.zero().nitrogen, pigStrips: bound.zero().pigStrips, birdStrips: bound.zero().birdStrips }));
+    const sets = priceSets(bound, chance, 4).map((prices) => ({ ...prices, nitrogen: bound.zero().nitrogen, pigStrips: bound.zero().pigStrips, birdStrips: bound.zero().birdStrips }));
     const judged = sets.map((prices) => bound.judge(prices));
     for (const [i, at] of sets.entries()) {
       for (const [k, other] of sets.entries()) {
@@ -148,7 +148,7 @@ describe("the cheapest way of all through a tiny season", () => {
 
   it("is never below the bound, at any prices", { timeout: 60_000 }, () => {
     let compared = 0;
-    for (let seed = 500; seed < 556; seed++) {
+    for (let seed = 500; seed < 542; seed++) {
       const size = TINY_SIZES[seed % TINY_SIZES.length];
       const season = buildSeason(tinySeason({ ...size, days: Math.min(size.days, 6) }, seed));
       const draft = draftOf(season);
@@ -159,11 +159,11 @@ describe("the cheapest way of all through a tiny season", () => {
       });
       if (best === Infinity) continue;
       const bound = boundOf(draft);
-      for (const prices of priceSets(bound, chanceOf(seed), 10)) {
+      for (const prices of priceSets(bound, chanceOf(seed), 8)) {
         compared++;
         expect({ seed, above: bound.judge(prices).value > best + 1e-6 }).toEqual({ seed, above: false });
       }
     }
-    expect(compared).toBeGreaterThan(300);
+    expect(compared).toBeGreaterThan(200);
   });
 });

@@ -12,8 +12,8 @@ import { TINY_SIZES, tinySeason } from "../oracle/tiny-seasons.js";
 import { draftOf } from "./drafts.js";
 
 const FARMS = [
-  { name: "8 cells, 2 groups", scenario: studyFarm({ name: "S", cells: 8, groups: 2, days: 60 }) },
-  { name: "12 cells, 4 groups", scenario: studyFarm({ name: "M", cells: 12, groups: 4, days: 70 }, 2) },
+  { name: "6 cells, 2 groups", scenario: studyFarm({ name: "S", cells: 6, groups: 2, days: 40 }) },
+  { name: "6 cells, 4 groups", scenario: studyFarm({ name: "M", cells: 6, groups: 4, days: 40 }, 2) },
 ];
 
 let highs: PricingSolver;
@@ -45,7 +45,7 @@ describe.each(FARMS)("$name", ({ scenario }) => {
   });
 
   it("finds the same plan from the same seed, another from another, and none that the check refuses", { timeout: 60_000 }, async () => {
-    const search = (seed: number): Promise<JobNews> => done({ kind: "search", scenario, from: byHand.plan, keep: null, steps: 8000, polishes: 1, seed });
+    const search = (seed: number): Promise<JobNews> => done({ kind: "search", scenario, from: byHand.plan, keep: null, steps: 4000, polishes: 1, seed });
     const [a, b, other] = [await search(4), await search(4), await search(5)];
     expect(a).toEqual(b);
     expect(a).not.toEqual(other);
@@ -59,7 +59,7 @@ describe.each(FARMS)("$name", ({ scenario }) => {
   });
 
   it("has the same bound each time, below every plan", { timeout: 60_000 }, async () => {
-    const bound = (): Promise<JobNews> => done({ kind: "bound", scenario, steps: 20 });
+    const bound = (): Promise<JobNews> => done({ kind: "bound", scenario, steps: 12 });
     const first = await bound();
     expect(await bound()).toEqual(first);
     expect(first.kind === "bound" && first.value > 0 && first.value <= byHand.plan.cost).toBe(true);
@@ -79,13 +79,13 @@ describe.each(FARMS)("$name", ({ scenario }) => {
 describe("the hand rule under tight rules", () => {
   it("breaks nothing that standing in the yard would keep", () => {
     let out = 0;
-    for (let seed = 0; seed < 140; seed++) {
+    for (let seed = 0; seed < 98; seed++) {
       const draft = draftOf(tinySeason(TINY_SIZES[seed % TINY_SIZES.length], 700 + seed));
       const before = draft.over;
       handRule(draft);
       expect({ seed, worse: draft.over > before + 1e-6 }).toEqual({ seed, worse: false });
       if (draft.place.some((days) => days.some((p) => p >= 0))) out++;
     }
-    expect(out).toBeGreaterThan(40);
+    expect(out).toBeGreaterThan(30);
   });
 });

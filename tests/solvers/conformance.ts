@@ -163,12 +163,12 @@ function holdGarbage(solve: Solve, { negativeColumns }: Powers): void {
   });
 }
 
-/** A programme that no tree of a few nodes closes: forty knapsack rows over sixty whole columns. */
+/** A programme that no tree of a few nodes closes: twenty knapsack rows over forty whole columns. */
 export function hardModel(): Model {
   const c = chanceOf(5);
-  const columns = 60;
+  const columns = 40;
   return modelOf({
     cost: Array.from({ length: columns }, () => -c.whole(20, 99)), upper: Array<number>(columns).fill(1), whole: true,
-    rows: Array.from({ length: 30 }, (_, r) => [`row ${r}`, -Infinity, Array.from({ length: columns }, () => c.whole(5, 60)), 700]),
+    rows: Array.from({ length: 20 }, (_, r) => [`row ${r}`, -Infinity, Array.from({ length: columns }, () => c.whole(5, 60)), 500]),
   });
 }
