@@ -5,7 +5,7 @@ import { addDays } from "../quantity/calendar.js";
 import { cellsNeeded } from "../science/stocking.js";
 import { buildSeason } from "../season/build-season.js";
 import type { Season } from "../season/season.js";
-import { feedBudget } from "./feed-budget.js";
+import { feedBudget, type FeedWeek } from "./feed-budget.js";
 
 /** What a group needs of the land. */
 export interface GroupNeed {
@@ -19,12 +19,17 @@ export interface GroupNeed {
   readonly cellsItMayEnter: number;
 }
 
+/** A week of the feed budget, with its first day as a date. */
+export interface LandWeek extends Omit<FeedWeek, "day"> {
+  readonly firstDay: string;
+}
+
 /** The first answer for any farm: need against land, and the feed week by week. */
 export interface LandSummary {
   readonly groups: readonly GroupNeed[];
   /** Dry matter that the land grows in the season in a low, a usual and a high year, kg. */
   readonly grownKg: { readonly low: number; readonly usual: number; readonly high: number };
-  readonly weeks: readonly { readonly firstDay: string; readonly grownKg: number; readonly eatenKg: number; readonly hayKg: number; readonly standingKg: number; readonly daysInHand: number | null }[];
+  readonly weeks: readonly LandWeek[];
 }
 
 /** Cells needed against cells there are, growth by year, and the weekly feed budget. */

@@ -74,7 +74,9 @@ export async function planSeason(scenario: Scenario, services: Services, effort:
 const WAYS = 3;
 
 /** Plans each way out in turn, the smallest change of a sort that works; the plan's cost is its price. */
-async function confirmedWays(scenario: Scenario, report: Report, services: Services, effort: Effort, stop: { readonly asked: boolean }): Promise<{ words: string; cost: number }[]> {
+async function confirmedWays(
+  scenario: Scenario, report: Report, services: Services, effort: Effort, stop: { readonly asked: boolean },
+): Promise<{ words: string; cost: number }[]> {
   const found: { words: string; cost: number }[] = [];
   for (const ways of waysOut(scenario, report)) {
     for (const way of ways) {

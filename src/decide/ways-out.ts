@@ -1,5 +1,5 @@
 import type { Report } from "../check/report.js";
-import { isGrazer, type Cell, type Scenario } from "../farm/scenario.js";
+import { isGrazer, type Cell, type Group, type Scenario } from "../farm/scenario.js";
 import { ruleOf } from "../rules/index.js";
 import type { Breach, RuleId } from "../rules/rule.js";
 
@@ -16,9 +16,10 @@ export function waysOut(scenario: Scenario, report: Report): readonly (readonly 
 
 /** Yards that hold everybody, all season. */
 function openYards(scenario: Scenario): WayOut[] {
-  const closed = scenario.yards.some((yard) => yard.room !== null || !yard.open.some((span) => span.firstDay <= scenario.season.firstDay && span.lastDay >= scenario.season.lastDay));
+  const { season } = scenario;
+  const closed = scenario.yards.some((yard) => yard.room !== null || !yard.open.some((span) => span.firstDay <= season.firstDay && span.lastDay >= season.lastDay));
   if (!closed) return [];
-  return [{ words: "the yard open to all, all season", scenario: { ...scenario, yards: scenario.yards.map((yard) => ({ ...yard, room: null, open: [scenario.season] })) } }];
+  return [{ words: "the yard open to all, all season", scenario: { ...scenario, yards: scenario.yards.map((yard) => ({ ...yard, room: null, open: [season] })) } }];
 }
 
 /** One, two or three more cells like the middling one. */
@@ -46,8 +47,13 @@ function fewerHead(scenario: Scenario): WayOut[] {
   const counts = [...new Set([1, 2, Math.ceil(most.head / 4), Math.ceil(most.head / 2)])].filter((n) => n < most.head).sort((a, b) => a - b);
   return counts.map((fewer) => ({
     words: `${fewer} fewer head of ${most.name}`,
-    scenario: { ...scenario, groups: scenario.groups.map((g) => (g === most ? { ...g, head: g.head - fewer, young: g.young && { ...g.young, head: Math.min(g.young.head, g.head - fewer) } } : g)) },
+    scenario: { ...scenario, groups: scenario.groups.map((g) => (g === most ? withHead(g, g.head - fewer) : g)) },
   }));
+}
+
+/** A group of so many head, with no more young than that. */
+function withHead(group: Group, head: number): Group {
+  return { ...group, head, young: group.young && { ...group.young, head: Math.min(group.young.head, head) } };
 }
 
 /** Figures whose change could let a broken rule stand: which, and by what step. */
@@ -75,6 +81,12 @@ function softer(scenario: Scenario, rule: RuleId, key: string, step: number): Wa
   const values = [1, 2, 3, 5].map((n) => Math.min(parameter.most, Math.max(parameter.least, now + n * step)));
   return [...new Set(values)].filter((value) => value !== now).map((value) => ({
     words: `${parameter.meaning}: ${value} ${parameter.unit} instead of ${now}`,
-    scenario: { ...scenario, rules: { ...scenario.rules, farm: { ...scenario.rules.farm, [rule]: { ...scenario.rules.farm[rule], figures: { ...scenario.rules.farm[rule].figures, [key]: value } } } } },
+    scenario: withFigure(scenario, rule, key, value),
   }));
+}
+
+function withFigure(scenario: Scenario, rule: RuleId, key: string, value: number): Scenario {
+  const own = scenario.rules.farm[rule];
+  const farm = { ...scenario.rules.farm, [rule]: { ...own, figures: { ...own.figures, [key]: value } } };
+  return { ...scenario, rules: { ...scenario.rules, farm } };
 }
