@@ -117,8 +117,9 @@ function runBound(job: BoundJob, watch: JobWatch): JobNews {
     value = bound;
     watch.news({ kind: "bound", value });
   };
-  const coarse = raiseBound(new SeasonBound(season, simulator, tables, COARSE), Math.round(job.steps * 0.7), { stop: watch.stop, better });
-  if (!watch.stop()) raiseBound(new SeasonBound(season, simulator, tables, FINE), Math.round(job.steps * 0.3), { stop: watch.stop, better }, coarse.prices, { first: 0.01, last: 0.001 });
+  const seen = { stop: watch.stop, better };
+  const coarse = raiseBound(new SeasonBound(season, simulator, tables, COARSE), Math.round(job.steps * 0.7), seen);
+  if (!watch.stop()) raiseBound(new SeasonBound(season, simulator, tables, FINE), Math.round(job.steps * 0.3), seen, coarse.prices, { first: 0.01, last: 0.001 });
   return { kind: "bound", value };
 }
 

@@ -10,11 +10,17 @@ const KEYS = ["presence", "rows", "nitrogen", "pigStrips", "birdStrips"] as cons
 const FIRST_DECAY = 0.9;
 const SECOND_DECAY = 0.99;
 
+/** A bound and the prices that give it. */
+export interface Raised {
+  readonly value: number;
+  readonly prices: Prices;
+}
+
 /**
  * Raises the bound by ascent with momentum and a step for each price, over a number of steps chosen beforehand; no
  * chance in it. Answers the best bound seen and its prices.
  */
-export function raiseBound(bound: SeasonBound, steps: number, watch: BoundWatch, from: Prices = bound.zero(), rates = { first: 0.06, last: 0.002 }): { readonly value: number; readonly prices: Prices } {
+export function raiseBound(bound: SeasonBound, steps: number, watch: BoundWatch, from: Prices = bound.zero(), rates = { first: 0.06, last: 0.002 }): Raised {
   const prices = copy(from);
   bound.clip(prices);
   const scale = scales(bound);

@@ -32,7 +32,9 @@ export function stayPrices(simulator: CellSimulator, tables: PathTables, cell: n
       const money = new Float64Array(season.days * most).fill(Infinity);
       for (let t = 0; t < season.days; t++) {
         if (!group.present[t]) continue;
-        for (let n = 1; n <= most && t + n <= season.days && group.present[t + n - 1] && !(n > 1 && group.arrives[t + n - 1]); n++) money[t * most + n - 1] = startOf(t) + ask(g, t, t + n - 1);
+        for (let n = 1; n <= most && t + n <= season.days && group.present[t + n - 1] && !(n > 1 && group.arrives[t + n - 1]); n++) {
+          money[t * most + n - 1] = startOf(t) + ask(g, t, t + n - 1);
+        }
       }
       grazing.set(g, money);
     } else {

@@ -46,7 +46,8 @@ export function cardsOf(draft: Draft, cell: number, free: readonly FreeDays[], m
     for (const { group, from: least, to: latest } of enterable) {
       for (let first = Math.max(day, least); first <= Math.min(latest, until - 1); first++) {
         if (!mayBegin(draft, cell, group, first, least) || runsOn(draft, stays, group, first)) continue;
-        if (!stayLengths(draft, cell, { group, from: least, to: latest }, first, until, state, (after, last) => walk(after, last + 1, event, [...stays, { group, first, last }]))) return false;
+        const further = (after: CellState, last: number): boolean => walk(after, last + 1, event, [...stays, { group, first, last }]);
+        if (!stayLengths(draft, cell, { group, from: least, to: latest }, first, until, state, further)) return false;
       }
     }
     return onward(state, event, stays);
