@@ -63,7 +63,9 @@ function modelOf(model: Model, guardSeconds: number): unknown {
   }
   model.rows.forEach((row, r) => {
     const name = `row${r}`;
-    constraints[name] = row.least === row.most ? { equal: row.least } : { ...(Number.isFinite(row.least) ? { min: row.least } : {}), ...(Number.isFinite(row.most) ? { max: row.most } : {}) };
+    const least = Number.isFinite(row.least) ? { min: row.least } : {};
+    const most = Number.isFinite(row.most) ? { max: row.most } : {};
+    constraints[name] = row.least === row.most ? { equal: row.least } : { ...least, ...most };
     row.columns.forEach((c, k) => (variables[column(c)][name] = (variables[column(c)][name] ?? 0) + row.values[k]));
   });
   // Its own presolve calls some solvable programmes infeasible.

@@ -16,7 +16,8 @@ export const yardRoomHalf: Half = {
     });
   },
   bindPath(season) {
-    const open = season.scenario.yards.map((yard) => Uint8Array.from({ length: season.days }, (_, t) => (yard.open.some((span) => spanHolds(span, isoDate(season.firstDay + t))) ? 1 : 0)));
+    const dates = Array.from({ length: season.days }, (_, t) => isoDate(season.firstDay + t));
+    const open = season.scenario.yards.map((yard) => Uint8Array.from(dates, (date) => (yard.open.some((span) => spanHolds(span, date)) ? 1 : 0)));
     const yards = yardsByDay(season);
     return [{ rule: "yard-room", stand: (g, place, t) => (place === YARD && !open[yards[g][t]][t] ? 1 : 0) }];
   },
