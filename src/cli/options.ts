@@ -34,6 +34,8 @@ export interface TypedPlanOptions {
   readonly seed?: Typed;
   readonly seconds?: Typed;
   readonly columns?: Typed;
+  readonly from?: Typed;
+  readonly keep?: Typed;
 }
 
 export interface PlanOptions {
@@ -42,9 +44,15 @@ export interface PlanOptions {
   readonly seed: number;
   readonly seconds: number | null;
   readonly columns: number | null;
+  /** A plan to start from, and the price of each group-day that differs from it. */
+  readonly from: string | null;
+  readonly keep: number;
 }
 
 const USUAL_SEED = 1;
+/** Money for each group-day that differs from the plan started from. */
+const USUAL_KEEP = 2;
+const MOST_KEEP = 1000;
 
 /** Reads the options of `plan`, or stops with every finding about them. */
 export function readPlanOptions(typed: TypedPlanOptions): PlanOptions {
@@ -59,6 +67,8 @@ export function readPlanOptions(typed: TypedPlanOptions): PlanOptions {
     seed: wholeNumber("seed", typed.seed, [0, MOST_SEED], say) ?? USUAL_SEED,
     seconds: wholeNumber("seconds", typed.seconds, [1, MOST_SECONDS], say),
     columns: wholeNumber("columns", typed.columns, [LEAST_COLUMNS, MOST_COLUMNS], say),
+    from: typed.from === undefined ? null : named("from", typed.from, say),
+    keep: wholeNumber("keep", typed.keep, [0, MOST_KEEP], say) ?? USUAL_KEEP,
   };
   if (findings.length > 0) throw new InputFault(findings);
   return options;

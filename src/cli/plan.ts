@@ -1,9 +1,10 @@
+import type { Effort } from "../decide/effort.js";
 import { planSeason, type Planned } from "../decide/plan-season.js";
 import type { Scenario } from "../farm/scenario.js";
 import { moneyWords } from "../sheets/figure-words.js";
 import { breachText } from "./cost-text.js";
 import { madeOf, todayHere } from "./made.js";
-import { openFarm } from "./open.js";
+import { openFarm, openPlan } from "./open.js";
 import type { PlanOptions } from "./options.js";
 import { refuseWhatIsThere, usualFolder, writeOut } from "./out-folder.js";
 import type { Outcome } from "./outcome.js";
@@ -28,7 +29,8 @@ export async function planCommand(given: PlanGiven, screen: Screen): Promise<Out
   const { value: scenario, notes } = openFarm(given.farm);
   const folder = given.out ?? usualFolder(given.farm);
   refuseWhatIsThere(folder, SHEETS, given.replace);
-  const planned = await planWatched(scenario, given, screen);
+  const base = given.from === null ? null : { plan: openPlan(given.from, scenario).value, price: given.keep };
+  const planned = await planWatched(scenario, { ...given, base }, screen);
   const made = madeOf(scenario, planned, todayHere());
   const asked = { effort: given.effort, seed: given.seed };
   const refused = planned.kind === "no-plan";
@@ -42,12 +44,12 @@ export async function planCommand(given: PlanGiven, screen: Screen): Promise<Out
 }
 
 /** Plans with progress on the terminal and Ctrl-C minded. */
-async function planWatched(scenario: Scenario, given: PlanGiven, screen: Screen): Promise<Planned> {
+async function planWatched(scenario: Scenario, given: PlanGiven & Pick<Effort, "base">, screen: Screen): Promise<Planned> {
   const line = progressLine(screen, scenario.prices.currency);
   const { stop, release } = stopOnInterrupt(() => screen.aside("\nStopping with the best plan found; Ctrl-C again quits.\n"));
   const ticking = setInterval(() => line.tick(), TICK_MS);
   try {
-    const effort = { name: given.effort, seed: given.seed, capSeconds: given.seconds };
+    const effort = { name: given.effort, seed: given.seed, capSeconds: given.seconds, base: given.base ?? null };
     return await planSeason(scenario, planningServices(), effort, (progress) => line.show(progress), stop);
   } finally {
     clearInterval(ticking);

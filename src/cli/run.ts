@@ -82,6 +82,8 @@ function planOptions(command: Argv) {
     .option("seed", valued("Number that the search starts from, 1 unless given; same farm, seed and effort, same plan"))
     .option("seconds", valued("Stop after so many seconds with the best plan found"))
     .option("replace", { type: "boolean", default: false, describe: "Write over sheets that are there" })
+    .option("from", valued("A plan.json or grid.csv to start from and stay close to"))
+    .option("keep", valued("Money for each day of a group that differs from it (usual: 2)"))
     .option("columns", valued("Width of the printed grid in characters"))
     .option("json", json);
 }

@@ -1,9 +1,13 @@
+import type { Plan } from "../plan/plan.js";
+
 /** How much planning is done, counted in steps, so that the same effort gives the same plan on every machine. */
 export interface Effort {
   readonly name: "quick" | "usual" | "long";
   readonly seed: number;
   /** Seconds after which planning ends with the best it has; null for no cap. */
   readonly capSeconds: number | null;
+  /** A plan to start from and stay close to, and the price of each group-day that differs from it. */
+  readonly base?: { readonly plan: Plan; readonly price: number } | null;
 }
 
 export interface Steps {

@@ -3,10 +3,12 @@ import type { Report } from "../check/report.js";
 import type { Scenario } from "../farm/scenario.js";
 import type { Plan } from "../plan/plan.js";
 import { cellSimulator } from "../programme/cell-simulator.js";
-import { Draft } from "../programme/draft.js";
+import { Draft, type Keep } from "../programme/draft.js";
 import { handRule } from "../programme/hand-rule.js";
+import { placesOf } from "../programme/places-of.js";
 import { planOf } from "../programme/plan-of.js";
-import { snapshot, type Snapshot } from "../programme/snapshot.js";
+import { HALVES } from "../programme/rules/index.js";
+import { betterThan, snapshot, type Snapshot } from "../programme/snapshot.js";
 import type { PricingSolver } from "../programme/solver.js";
 import type { Job } from "../programme/jobs.js";
 import type { Threads } from "../programme/threads.js";
@@ -58,16 +60,33 @@ export interface Planned {
 export async function planSeason(scenario: Scenario, services: Services, effort: Effort, onProgress: (p: Progress) => void, stop: { readonly asked: boolean }): Promise<Planned> {
   const race = new Race(services.threads, effort, stop, onProgress);
   const steps = stepsOf(effort);
-  const season = buildSeason(scenario);
-  const draft = new Draft(season, cellSimulator(season));
-  handRule(draft);
-  const byHand = snapshot(draft);
-  race.offer(byHand);
-  const searches = Array.from({ length: steps.seeds }, (_, i): Job => ({ kind: "search", scenario, from: byHand, keep: null, steps: steps.search, polishes: steps.polishes, seed: effort.seed * 100 + i }));
+  const { byHand, from, keep } = startOf(scenario, effort);
+  race.offer(from);
+  const searches = Array.from({ length: steps.seeds }, (_, i): Job => (
+    { kind: "search", scenario, from, keep, steps: steps.search, polishes: steps.polishes, seed: effort.seed * 100 + i }
+  ));
   await race.run([{ kind: "bound", scenario, steps: steps.bound }, ...searches]);
-  if (race.best && steps.windowRounds > 0) await race.run([{ kind: "mend", scenario, from: race.best, keep: null, rounds: steps.windowRounds }]);
+  if (race.best && steps.windowRounds > 0) await race.run([{ kind: "mend", scenario, from: race.best, keep, rounds: steps.windowRounds }]);
   const planned = judged(scenario, byHand, race);
   return planned.kind === "plan" ? planned : { ...planned, waysOut: await confirmedWays(scenario, planned.report, services, effort, stop) };
+}
+
+/** The hand rule's plan, and the plan to start from: that, or the base plan where it breaks no more and costs no more. */
+function startOf(scenario: Scenario, { base }: Effort): { byHand: Snapshot; from: Snapshot; keep: Keep | null } {
+  const season = buildSeason(scenario);
+  const simulator = cellSimulator(season);
+  const draft = new Draft(season, simulator);
+  handRule(draft);
+  const byHand = snapshot(draft);
+  if (!base) return { byHand, from: byHand, keep: null };
+  const own = placesOf(season, base.plan);
+  const keep = { place: own.place, price: base.price };
+  const near = new Draft(season, simulator, HALVES, keep);
+  const [hand, based] = [byHand, own].map(({ place, cuts }) => {
+    near.load(place, cuts);
+    return snapshot(near);
+  });
+  return { byHand, from: betterThan(hand, based) ? hand : based, keep };
 }
 
 /** Ways told at most, the cheapest first. */
@@ -107,12 +126,13 @@ function judged(scenario: Scenario, byHand: Snapshot, race: Race): Planned {
   const plan = planOf(season, best);
   const report = checkPlan(scenario, plan);
   if (best.over === 0 && report.breaches.length > 0) throw new Error(`the check refuses the plan: ${JSON.stringify(report.breaches[0])}`);
+  if (best.over === 0 && race.lowest > report.cost + 1e-6) throw new Error(`the bound ${race.lowest} is above a plan that costs ${report.cost}`);
   return {
     kind: best.over === 0 ? "plan" : "no-plan",
     plan,
     report,
     cost: report.cost,
-    bound: Math.min(race.lowest, report.cost),
+    bound: race.lowest,
     boundKind: "cells and groups priced apart",
     handRuleCost: byHand.cost,
     handRulePlan: planOf(season, byHand),
