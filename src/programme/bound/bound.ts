@@ -1,6 +1,6 @@
 import { YARD, type Season } from "../../season/season.js";
 import type { CellSimulator } from "../cell-simulator.js";
-import { askedIn, farmFigure, farmWide, figures, isOff } from "../half.js";
+import { askedIn, farmFigure, farmWide, figures } from "../half.js";
 import type { PathTables } from "../path-tables.js";
 import { CellBound } from "./cell-bound.js";
 import { cellTerms } from "./cell-terms.js";
@@ -171,8 +171,11 @@ export class SeasonBound {
 
 /** What a cut of the planner's costs at least: the mower over the cell, or nothing where hay is no matter; no cut where none may be. */
 function mowingMoney(season: Season, cell: number): number {
-  if (!season.cells[cell].mow) return Infinity;
-  return isOff(season, "hay-stock") ? 0 : season.cells[cell].areaHa * season.scenario.prices.mowingPerHa;
+  if (!season.cells[cell].mow && askedIn(season, "hay-stock", cell, -1)) return Infinity;
+  if (!farmWide(season, "hay-stock")) return 0;
+  // On the evening of an owner's cut the mower is there, paid for so much ground.
+  const paid = season.cells.some((own) => own.ownerCuts.length > 0) ? farmFigure(season, "hay-stock", "together") : 0;
+  return Math.max(0, season.cells[cell].areaHa - paid) * season.scenario.prices.mowingPerHa;
 }
 
 /** The longest grazing stay that any rule could allow in a cell: the limit, or while nothing grows as long as grass lasts. */

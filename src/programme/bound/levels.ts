@@ -16,7 +16,7 @@ export interface Levels {
   readonly afterFirst: ReadonlyMap<number, { readonly level: Int16Array; readonly money: Float64Array }>;
   /** Levels worth asking on each morning: none lower can be, while grazing leaves its residual. */
   readonly reach: Int16Array;
-  /** Cover of each morning while nobody grazes, the owner's cuts made. */
+  /** Cover of each morning while nobody grazes, all the owner's cuts made: the least there is where nobody was. */
   readonly untouched: Float64Array;
   logit(cover: number): number;
   /** Cover on a day of ground whose logit less the growth so far is this. */
@@ -44,33 +44,48 @@ export function cellLevels(season: Season, cell: number, step: number, most: num
     return Math.max(0, Math.min(count - 1, Math.floor(at + 1e-9)));
   };
   const walk = stayWalk(season, cell);
-  const untouched = untouchedCover(season, cell);
+  const untouched = untouchedCover(season, cell, (day) => cutsAll(season, cell, day));
   const after = new Map<number, Int16Array>();
   const afterFirst = new Map<number, { level: Int16Array; money: Float64Array }>();
   season.groups.forEach((group, g) => {
     if (!group.grazer || !group.mayEnter[cell]) return;
-    const table = new Int16Array(season.days * count * most).fill(-1);
-    const entry = figures(season, "entry-cover", "grazers")(cell, g);
-    const asked = askedIn(season, "entry-cover", cell, g);
-    for (let t = 0; t < season.days; t++) {
-      if (!group.out[t] || !own.open[t]) continue;
-      for (let j = 0; j < count; j++) {
-        const start = cover(j, t);
-        if (asked && start < entry - HAIR) break;
-        walk(g, start, t, most, (days, end) => (table[(t * count + j) * most + days - 1] = levelOf(end, t + days)));
-      }
-    }
-    after.set(g, table);
+    after.set(g, grazingTable(season, cell, g, { count, most, cover, levelOf, walk }));
     afterFirst.set(g, firstPass(season, cell, g, most, untouched, levelOf, walk));
   });
   const stubble = figures(season, "hay-stock", "stubble")(cell, -1);
-  const mown = own.ownerCuts.filter((cut) => cut.day + 1 < season.days && cutsAll(season, cell, cut.day)).map((cut) => ({ morning: cut.day + 1, level: levelOf(stubble, cut.day + 1) }));
+  const mown = own.ownerCuts
+    .filter((cut) => cut.day + 1 < season.days && cutsAll(season, cell, cut.day))
+    .map((cut) => ({ morning: cut.day + 1, level: levelOf(stubble, cut.day + 1) }));
   const entries = season.groups.map((_, g) => (askedIn(season, "entry-cover", cell, g) ? figures(season, "entry-cover", "grazers")(cell, g) : 0));
   return {
-    count, after, most, afterFirst, mown, reach: reachOf(season, cell, count, levelOf), untouched, logit,
+    count, after, most, afterFirst, mown, reach: reachOf(season, cell, count, levelOf), untouched: untouchedCover(season, cell, () => true), logit,
     coverAt: (x, day) => K / (1 + Math.exp(-(x + own.rates[day]))),
     entry: (g) => entries[g],
   };
+}
+
+interface Grid {
+  readonly count: number;
+  readonly most: number;
+  cover(level: number, day: number): number;
+  levelOf(cover: number, day: number): number;
+  readonly walk: StayWalk;
+}
+
+/** Level after every stay of a group, by day, level and days. */
+function grazingTable(season: Season, cell: number, g: number, { count, most, cover, levelOf, walk }: Grid): Int16Array {
+  const table = new Int16Array(season.days * count * most).fill(-1);
+  const entry = figures(season, "entry-cover", "grazers")(cell, g);
+  const asked = askedIn(season, "entry-cover", cell, g);
+  for (let t = 0; t < season.days; t++) {
+    if (!season.groups[g].out[t] || !season.cells[cell].open[t]) continue;
+    for (let j = 0; j < count; j++) {
+      const start = cover(j, t);
+      if (asked && start < entry - HAIR) break;
+      walk(g, start, t, most, (days, end) => (table[(t * count + j) * most + days - 1] = levelOf(end, t + days)));
+    }
+  }
+  return table;
 }
 
 /** Grazed ground is never under its residual, nor mown ground under its stubble; all levels where no residual is asked. */
@@ -120,15 +135,15 @@ export function stayWalk(season: Season, cell: number, atLeast = false): StayWal
   };
 }
 
-/** Cover of each morning while nobody grazes, the owner's cuts made. */
-function untouchedCover(season: Season, cell: number): Float64Array {
+/** Cover of each morning while nobody grazes, those of the owner's cuts made that are told. */
+function untouchedCover(season: Season, cell: number, told: (day: number) => boolean): Float64Array {
   const own = season.cells[cell];
   const stubble = figures(season, "hay-stock", "stubble")(cell, -1);
   const covers = new Float64Array(season.days + 1);
   covers[0] = own.startCover;
   for (let t = 0; t < season.days; t++) {
     const grown = grownCover(covers[t], own.rates[t + 1] - own.rates[t], season.ceiling);
-    covers[t + 1] = own.ownerCuts.some((cut) => cut.day === t && cutsAll(season, cell, t)) ? Math.min(grown, stubble) : grown;
+    covers[t + 1] = own.ownerCuts.some((cut) => cut.day === t && told(t)) ? Math.min(grown, stubble) : grown;
   }
   return covers;
 }

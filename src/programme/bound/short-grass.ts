@@ -22,13 +22,14 @@ const HAIR = 1e-6;
 export function shortGrass(season: Season, cell: number, grid: Levels): ShortGrass | null {
   const birds = season.groups.map((_, g) => g).filter((g) => season.groups[g].bird && season.groups[g].mayEnter[cell]);
   if (isOff(season, "upper-cover") || birds.length === 0) return null;
-  const barrier = Math.max(...birds.map((g) => (askedIn(season, "upper-cover", cell, g) ? figures(season, "upper-cover", "birds-barrier")(cell, g) : Infinity))) + HAIR;
+  const figure = figures(season, "upper-cover", "birds-barrier");
+  const barrier = Math.max(...birds.map((g) => (askedIn(season, "upper-cover", cell, g) ? figure(cell, g) : Infinity))) + HAIR;
   const own = season.cells[cell];
   const least = leastResidual(season, cell);
   return {
     ready: readyDays(season, cell, grid, barrier),
     untouched: Uint8Array.from({ length: season.days }, (_, t) => (grid.untouched[t] <= barrier ? 1 : 0)),
-    grazed: (t, since) => grownCover(least, own.rates[Math.min(season.days, t + since)] - own.rates[t], season.ceiling) <= barrier,
+    grazed: (t, since) => own.ownerCuts.some((cut) => cut.day >= t && cut.day < t + since) || grownCover(least, own.rates[Math.min(season.days, t + since)] - own.rates[t], season.ceiling) <= barrier,
   };
 }
 
@@ -52,7 +53,7 @@ function readyDays(season: Season, cell: number, grid: Levels, barrier: number):
   };
   grid.after.forEach((_, g) => firstLandings(season, grid, g, walk, most, land));
   for (let t = 0; t < days; t++) {
-    for (const mown of grid.mown) if (mown.morning === t) mow(season, cell, grid, lowest, mown.level, t);
+    if (own.ownerCuts.some((cut) => cut.day + 1 === t)) mow(season, cell, grid, lowest, t);
     for (let j = 0; j < count; j++) {
       lowest[j] = Math.min(lowest[j], arriving[t][j]);
       if (lowest[j] === Infinity) continue;
@@ -83,8 +84,10 @@ function firstLandings(season: Season, grid: Levels, g: number, walk: ReturnType
   }
 }
 
-/** A cut takes all higher levels down to the stubble's. */
-function mow(season: Season, cell: number, grid: Levels, lowest: Float64Array, level: number, t: number): void {
+/** A cut leaves the stubble on open ground, and where none can be shut it takes all higher levels down to the stubble's. */
+function mow(season: Season, cell: number, grid: Levels, lowest: Float64Array, t: number): void {
   const stubble = grid.logit(figures(season, "hay-stock", "stubble")(cell, -1)) - season.cells[cell].rates[t];
-  for (let j = 0; j < level; j++) lowest[level] = Math.min(lowest[level], lowest[j], lowest[j] === Infinity ? Infinity : stubble);
+  for (let j = 0; j < lowest.length; j++) if (lowest[j] < Infinity) lowest[j] = Math.min(lowest[j], stubble);
+  const level = grid.mown.find((mown) => mown.morning === t)?.level ?? 0;
+  for (let j = 0; j < level; j++) lowest[level] = Math.min(lowest[level], lowest[j]);
 }
