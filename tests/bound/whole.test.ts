@@ -13,7 +13,7 @@ import { buildSeason } from "../../src/season/build-season.js";
 import { chanceOf, type Chance } from "../oracle/chance.js";
 import { everyWay } from "../oracle/enumerate.js";
 import { tinyFarm } from "../fixtures/tiny-farm.js";
-import { bare, cows } from "../rules/animals.js";
+import { bare, cows, hens } from "../rules/animals.js";
 import { day } from "../rules/grid.js";
 import { TINY_SIZES, tinySeason } from "../oracle/tiny-seasons.js";
 import { boundOf, draftOf, FARMS, partsOf } from "./farms.js";
@@ -143,6 +143,26 @@ describe("the cheapest way of all through a tiny season", () => {
     const value = Math.max(...priceSets(bound, chanceOf(31), 10).map((prices) => bound.judge(prices).value));
     expect(value).toBeLessThanOrEqual(draft.cost + 1e-6);
     // yard days and the mower's coming are all but certain: the bound is to know them
+    expect(value).toBeGreaterThan(0.5 * draft.cost);
+  });
+
+  it("is not above one coming of the mower that lets birds onto long grass as well", () => {
+    // hens may not go onto 3,200; A is mown for them on the evening on which the owner mows B, for the 0.4 ha that are paid for anyhow
+    const scenario = tinyFarm({
+      days: 8, cells: [bare("A", 3200, { areaHa: 0.2 }), bare("B", 3200, { areaHa: 0.2, notFor: ["Hens"] })], groups: [hens({ here: [{ firstDay: day(2), lastDay: day(8) }] })],
+      rules: { "clean-ground": { use: "off" }, "hay-stock": { figures: { "cut-from": 2500 } } },
+      more: {
+        holds: [{ name: "Mown", days: { firstDay: day(1), lastDay: day(1) }, group: null, cell: "B", yard: null, cut: "topping" }],
+        yards: [{ name: "Yard", costPerDay: 60, room: null, open: [{ firstDay: day(1), lastDay: day(8) }] }],
+      },
+    });
+    const draft = draftOf(scenario);
+    draft.load([Int16Array.from([AWAY, 0, 0, 0, 0, 0, 0, 0])], [[0], []]);
+    expect(draft.over).toBe(0);
+    expect(chargesOf(draft)["hay-stock"]).toBeCloseTo(0.4 * 180, 9);
+    const bound = boundOf(draft);
+    const { value } = raiseBound(bound, 400, { stop: () => false, better: () => undefined });
+    expect(value).toBeLessThanOrEqual(draft.cost + 1e-6);
     expect(value).toBeGreaterThan(0.5 * draft.cost);
   });
 
