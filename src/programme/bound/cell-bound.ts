@@ -3,6 +3,7 @@ import { betweenGrazings, type Between } from "./between.js";
 import type { CellPrices, CellTerms } from "./cell-terms.js";
 import type { Levels } from "./levels.js";
 import type { ShortGrass } from "./short-grass.js";
+import { untouchedValue } from "./untouched-cell.js";
 
 /** What a cheapest season does next, kept with its value; movers are 0 and up. */
 export const WAIT = -1;
@@ -34,7 +35,8 @@ export const WORKED = 1;
 /**
  * The cheapest season of one cell at given prices, over a state that forgets only what makes a season dearer: strips
  * taken from the open ground, rounding of cover (always up), and charges that are never negative. So its value is
- * never above that of any exact season, whatever the prices.
+ * never above that of any exact season, whatever the prices. `mowing` is the least that a cut costs which makes long
+ * grass short for birds.
  */
 export class CellBound {
   readonly layers: readonly [Layer, Layer];
@@ -47,10 +49,7 @@ export class CellBound {
   readonly firstStay: Int32Array;
   readonly firstInside: readonly Float64Array[];
   readonly firstLeaves: readonly Uint8Array[];
-  /** Money of mowing grass short for birds, the least it can be. */
-  private readonly mowing: number;
-
-  constructor(readonly season: Season, readonly cell: number, readonly levels: Levels, readonly terms: CellTerms, private readonly short: ShortGrass | null, mowing: number) {
+  constructor(readonly season: Season, readonly cell: number, readonly levels: Levels, readonly terms: CellTerms, readonly short: ShortGrass | null, readonly mowing: number) {
     const days = season.days + 1;
     const size = days * levels.count;
     const layer = (): Layer => ({
@@ -65,14 +64,13 @@ export class CellBound {
     this.firstStay = new Int32Array(days * 2);
     this.firstInside = terms.movers.map(() => new Float64Array(days));
     this.firstLeaves = terms.movers.map(() => new Uint8Array(days));
-    this.mowing = mowing;
   }
 
   /** Least money of the cell's season at these prices. */
   solve(prices: CellPrices): number {
     this.terms.price(prices);
     this.backward();
-    return this.untouched();
+    return untouchedValue(this);
   }
 
   /** Days that birds and pigs could fill after a grazing that ended before morning t. */
@@ -215,59 +213,5 @@ export class CellBound {
     let level = 0;
     for (const mown of this.levels.mown) if (mown.morning > from && mown.morning <= to) level = Math.max(level, mown.level);
     return level;
-  }
-
-  /** Value of the untouched cell on the season's first morning. */
-  private untouched(): number {
-    const { season, first, firstBy, terms, short } = this;
-    const D = season.days;
-    first[UNWORKED][D] = first[WORKED][D] = 0;
-    for (const table of this.firstInside) table[D] = Infinity;
-    for (let t = D - 1; t >= 0; t--) {
-      for (const own of [UNWORKED, WORKED]) {
-        const graze = this.firstGrazing(own, t);
-        first[own][t] = Math.min(first[own][t + 1], graze);
-        firstBy[own][t] = graze < first[own][t + 1] ? GRAZE : WAIT;
-      }
-      terms.movers.forEach((g, m) => {
-        const table = this.firstInside[m];
-        const stay = terms.mayStay(g, t + 1) ? table[t + 1] : Infinity;
-        const leave = terms.mayLeave(g, t + 1) ? first[WORKED][t + 1] : Infinity;
-        this.firstLeaves[m][t] = leave <= stay ? 1 : 0;
-        table[t] = terms.day(g, t) + Math.min(stay, leave);
-        const value = terms.start(g, t, null) + table[t];
-        const long = short !== null && season.groups[g].bird && short.untouched[t] === 0;
-        for (const own of [UNWORKED, WORKED]) {
-          const onto = value + (long && own === UNWORKED ? this.mowing : 0);
-          if (onto >= first[own][t]) continue;
-          first[own][t] = onto;
-          firstBy[own][t] = m;
-        }
-      });
-    }
-    return first[UNWORKED][0];
-  }
-
-  /** First grazing of the season on day t. */
-  private firstGrazing(own: number, t: number): number {
-    const { season, levels, terms } = this;
-    const { most, count } = levels;
-    const past = season.cells[this.cell].lastGrazed;
-    if (past !== null && t - past - 1 < terms.floor) return Infinity;
-    const restMoney = past === null ? 0 : terms.restMoney(past + 1, t);
-    let best = Infinity;
-    for (const [g, table] of levels.afterFirst) {
-      for (let n = 1; n <= most && t + n <= season.days; n++) {
-        const level = table.level[t * most + n - 1];
-        if (level < 0) break;
-        if (!terms.mayLeave(g, t + n)) continue;
-        const value = terms.stay(g, t, n) + table.money[t] + restMoney + this.layers[own].grazed[(t + n) * count + level];
-        if (value < best) {
-          best = value;
-          this.firstStay[t * 2 + own] = g * 1024 + n;
-        }
-      }
-    }
-    return best;
   }
 }
