@@ -29,7 +29,10 @@ export function shortGrass(season: Season, cell: number, grid: Levels): ShortGra
   return {
     ready: readyDays(season, cell, grid, barrier),
     untouched: Uint8Array.from({ length: season.days }, (_, t) => (grid.untouched[t] <= barrier ? 1 : 0)),
-    grazed: (t, since) => own.ownerCuts.some((cut) => cut.day >= t && cut.day < t + since) || grownCover(least, own.rates[Math.min(season.days, t + since)] - own.rates[t], season.ceiling) <= barrier,
+    grazed(t, since) {
+      if (own.ownerCuts.some((cut) => cut.day >= t && cut.day < t + since)) return true;
+      return grownCover(least, own.rates[Math.min(season.days, t + since)] - own.rates[t], season.ceiling) <= barrier;
+    },
   };
 }
 
