@@ -1,8 +1,5 @@
 import type { IsoDate } from "../quantity/calendar.js";
 
-/** A place in a plan: a cell or a yard by name. */
-export type Place = { readonly cell: string } | { readonly yard: string };
-
 /** One group in one place from first day to last day, both counted. */
 export interface Stay {
   readonly group: string;
