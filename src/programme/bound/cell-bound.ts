@@ -1,36 +1,10 @@
 import type { Season } from "../../season/season.js";
 import { betweenGrazings, type Between } from "./between.js";
 import type { CellPrices, CellTerms } from "./cell-terms.js";
+import { AGAIN, AGAIN_WORKED, GRAZE, INSIDE, READY, READY_WORKED, UNWORKED, WAIT, WORKED, type Layer } from "./layers.js";
 import type { Levels } from "./levels.js";
 import type { ShortGrass } from "./short-grass.js";
 import { untouchedValue } from "./untouched-cell.js";
-
-/** What a cheapest season does next, kept with its value; movers are 0 and up. */
-export const WAIT = -1;
-export const GRAZE = -2;
-
-/** Values and choices by morning and level, of ground that birds or pigs have worked this season, or have not. */
-export interface Layer {
-  /** Rested long enough. */
-  readonly ready: Float64Array;
-  readonly readyBy: Int16Array;
-  /** Grazing has just ended. Choice: day x 64 + kind + 4 x mover. */
-  readonly grazed: Float64Array;
-  readonly grazedBy: Int32Array;
-  /** A grazing stay begins. Choice: group x 1024 + days. */
-  readonly entered: Float64Array;
-  readonly enteredBy: Int32Array;
-}
-
-/** Kinds of what comes after a grazing: grazing again, ready ground, or a mover inside; worked in between, or not. */
-export const AGAIN = 0;
-export const AGAIN_WORKED = 1;
-export const READY = 2;
-export const READY_WORKED = 3;
-export const INSIDE = 4;
-
-export const UNWORKED = 0;
-export const WORKED = 1;
 
 /**
  * The cheapest season of one cell at given prices, over a state that forgets only what makes a season dearer: strips

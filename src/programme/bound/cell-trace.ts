@@ -1,5 +1,6 @@
 import { NOBODY } from "./between.js";
-import { AGAIN, AGAIN_WORKED, GRAZE, INSIDE, READY_WORKED, UNWORKED, WAIT, WORKED, type CellBound } from "./cell-bound.js";
+import type { CellBound } from "./cell-bound.js";
+import { AGAIN, AGAIN_WORKED, GRAZE, INSIDE, READY_WORKED, UNWORKED, WAIT, WORKED } from "./layers.js";
 
 /** Who stands where from day to day in a cheapest season. */
 export interface TracedStay {

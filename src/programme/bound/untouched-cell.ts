@@ -1,7 +1,7 @@
-import { GRAZE, UNWORKED, WAIT, WORKED, type CellBound } from "./cell-bound.js";
+import { GRAZE, UNWORKED, WAIT, WORKED, type Untouched } from "./layers.js";
 
 /** Value of a cell that nobody has grazed yet, on the season's first morning. Its cover is known exactly. */
-export function untouchedValue(bound: CellBound): number {
+export function untouchedValue(bound: Untouched): number {
   const { season, first, firstBy, firstInside } = bound;
   const D = season.days;
   first[UNWORKED][D] = first[WORKED][D] = 0;
@@ -18,7 +18,7 @@ export function untouchedValue(bound: CellBound): number {
 }
 
 /** A day of birds or pigs on ground not grazed yet, and going onto it. */
-function moverDay({ season, terms, short, first, firstBy, firstInside, firstLeaves, mowing }: CellBound, g: number, m: number, t: number): void {
+function moverDay({ season, terms, short, first, firstBy, firstInside, firstLeaves, mowing }: Untouched, g: number, m: number, t: number): void {
   const table = firstInside[m];
   const stay = terms.mayStay(g, t + 1) ? table[t + 1] : Infinity;
   const leave = terms.mayLeave(g, t + 1) ? first[WORKED][t + 1] : Infinity;
@@ -35,7 +35,7 @@ function moverDay({ season, terms, short, first, firstBy, firstInside, firstLeav
 }
 
 /** First grazing of the season on day t. */
-function firstGrazing(bound: CellBound, own: number, t: number): number {
+function firstGrazing(bound: Untouched, own: number, t: number): number {
   const { season, levels, terms } = bound;
   const { most, count } = levels;
   const past = season.cells[bound.cell].lastGrazed;

@@ -1,0 +1,48 @@
+import type { Season } from "../../season/season.js";
+import type { CellTerms } from "./cell-terms.js";
+import type { Levels } from "./levels.js";
+import type { ShortGrass } from "./short-grass.js";
+
+/** What a cheapest season does next, kept with its value; movers are 0 and up. */
+export const WAIT = -1;
+export const GRAZE = -2;
+
+/** Values and choices by morning and level, of ground that birds or pigs have worked this season, or have not. */
+export interface Layer {
+  /** Rested long enough. */
+  readonly ready: Float64Array;
+  readonly readyBy: Int16Array;
+  /** Grazing has just ended. Choice: day x 64 + kind + 4 x mover. */
+  readonly grazed: Float64Array;
+  readonly grazedBy: Int32Array;
+  /** A grazing stay begins. Choice: group x 1024 + days. */
+  readonly entered: Float64Array;
+  readonly enteredBy: Int32Array;
+}
+
+/** Kinds of what comes after a grazing: grazing again, ready ground, or a mover inside; worked in between, or not. */
+export const AGAIN = 0;
+export const AGAIN_WORKED = 1;
+export const READY = 2;
+export const READY_WORKED = 3;
+export const INSIDE = 4;
+
+export const UNWORKED = 0;
+export const WORKED = 1;
+
+/** What the value of untouched ground is worked out from and written to. */
+export interface Untouched {
+  readonly season: Season;
+  readonly cell: number;
+  readonly levels: Levels;
+  readonly terms: CellTerms;
+  readonly short: ShortGrass | null;
+  readonly mowing: number;
+  readonly layers: readonly [Layer, Layer];
+  readonly first: readonly [Float64Array, Float64Array];
+  readonly firstBy: readonly [Int16Array, Int16Array];
+  /** Day x 2 + layer: group x 1024 + days. */
+  readonly firstStay: Int32Array;
+  readonly firstInside: readonly Float64Array[];
+  readonly firstLeaves: readonly Uint8Array[];
+}
