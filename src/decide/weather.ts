@@ -12,25 +12,31 @@ export type YardDays = Readonly<Record<string, number>>;
 export function weatherYardDays(scenario: Scenario, plan: Pick<Snapshot, "place" | "cuts">): { dry: YardDays; usual: YardDays; wet: YardDays } {
   return {
     dry: keptIn(withGrowth(scenario, scenario.weather.dry), plan),
-    usual: keptIn(scenario, plan),
+    usual: yardDaysOf(buildSeason(scenario), plan.place),
     wet: keptIn(withGrowth(scenario, scenario.weather.wet), plan),
   };
 }
 
-/** The farm in a year that grows so many times the usual. */
-export function withGrowth(scenario: Scenario, factor: number): Scenario {
-  return { ...scenario, cells: scenario.cells.map((cell) => ({ ...cell, growthByMonth: cell.growthByMonth.map((g) => g * factor) })) };
+/** The farm in a year that grows so many times the usual. Long grass is topped for birds then, not the birds shut in. */
+function withGrowth(scenario: Scenario, factor: number): Scenario {
+  const farm = { ...scenario.rules.farm, "upper-cover": { ...scenario.rules.farm["upper-cover"], use: "off" as const } };
+  return { ...scenario, rules: { ...scenario.rules, farm }, cells: scenario.cells.map((cell) => ({ ...cell, growthByMonth: cell.growthByMonth.map((g) => g * factor) })) };
 }
 
 /** Keeps each stay in date order as long as its cell's rules hold, later or shorter if need be; otherwise the yard. */
 function keptIn(scenario: Scenario, plan: Pick<Snapshot, "place" | "cuts">): YardDays {
   const season = buildSeason(scenario);
   const draft = new Draft(season, cellSimulator(season));
+  draft.load(draft.place.map((days) => days.slice()), plan.cuts);
   for (const stay of plannedStays(season, plan.place)) {
     const kept = longestKept(draft, stay);
     if (kept) draft.apply([kept]);
   }
-  return Object.fromEntries(season.groups.map((group, g) => [group.name, draft.place[g].filter((place) => place === YARD).length]));
+  return yardDaysOf(season, draft.place);
+}
+
+function yardDaysOf(season: Season, place: readonly Int16Array[]): YardDays {
+  return Object.fromEntries(season.groups.map((group, g) => [group.name, place[g].filter((at) => at === YARD).length]));
 }
 
 function plannedStays(season: Season, place: readonly Int16Array[]): Run[] {

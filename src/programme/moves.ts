@@ -13,7 +13,7 @@ export { stayEnd, stayStart } from "./moves/stays.js";
 /** Kinds of change, and how often each is drawn. */
 const PROPOSERS: readonly (readonly [Proposer, number])[] = [
   [shiftBoundary, 22], [replaceStay, 18], [layRun, 14], [leaveYard, 10], [dissolve, 8], [swapNeighbours, 6], [tradeCells, 6],
-  [tradeGroups, 3], [slideStretch, 6], [moveAlong, 8], [follow, 6], [changeCut, 1],
+  [tradeGroups, 3], [slideStretch, 6], [moveAlong, 8], [follow, 6], [changeCut, 4],
 ];
 const TOTAL = PROPOSERS.reduce((sum, [, weight]) => sum + weight, 0);
 

@@ -16,6 +16,6 @@ export const stayLimit: Rule = {
     { key: "horses", meaning: "usual stay of horses", unit: "d", least: 1, usual: 4, most: 14, source: "judgement" },
     { key: "limit", meaning: "longest stay", unit: "d", least: 1, usual: 7, most: 21, source: "stay-limit.limit" },
     { key: "nil-growth", meaning: "growth at or below which no stay is too long", unit: "kg/ha/d", least: 0, usual: 5, most: 20, source: "judgement" },
-    { key: "price", meaning: "price of a day beyond the usual", unit: "money/d", least: 0, usual: 5, most: 1000, source: "judgement" },
+    { key: "price", meaning: "price of a day beyond the usual", unit: "money/d", least: 0, usual: 8, most: 1000, source: "judgement" },
   ],
 };

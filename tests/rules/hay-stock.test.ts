@@ -10,7 +10,7 @@ const HAY_MADE = (1700 * 0.3 * 0.8) / 0.88;
 const store = (more: Partial<Hay>): Hay => ({ inStoreKg: 1000, winterNeedKg: 0, dryMatter: 0.88, feedOutLoss: 0.1, storeLoss: 0.05, ...more });
 const farm = (hay: Hay, cells = [bare("A", 3500), bare("B", 3500)]) => ({ days: 5, cells, groups: [cows()], more: { hay } });
 const mown = (on: number, hectares: number, found: string) => ({ group: null, cell: null, days: [on, on] as [number, number], money: hectares * 180, found });
-const short = (kg: number, found: string) => ({ group: null, cell: null, days: [1, 5] as [number, number], money: kg * 0.15 * 0.5, found });
+const short = (kg: number, found: string) => ({ group: null, cell: null, days: [1, 5] as [number, number], money: kg * 0.15, found });
 const cut = (found: string, allowed: string, cell = "A") => ({ group: null, cell, days: [3, 3] as [number, number], found, allowed });
 const bull = cows({
   name: "Bull", head: 1, weightKg: 800, intake: { shareOfWeight: 0.02, youngShareOfWeight: 0 }, runsWith: { with: "Cows", days: [{ firstDay: day(1), lastDay: day(5) }] },

@@ -9,20 +9,20 @@ const charge = (last: number, money: number, usual = 3) => ({ group: "Cows", cel
 ruleCases("stay-limit", {
   keeps: [
     { name: "the usual stay", farm, rows: { Cows: "A*3 yard*7" } },
-    { name: "the longest stay, four days over the usual at 3", farm, rows: { Cows: "A*7 yard*3" }, charges: [charge(7, 20)] },
+    { name: "the longest stay, four days over the usual at 3", farm, rows: { Cows: "A*7 yard*3" }, charges: [charge(7, 32)] },
     { name: "sheep's own usual stay", farm: { ...farm, groups: [ewes()] }, rows: { Ewes: "A*4 yard*6" } },
     { name: "no stay is too long where next to nothing grows", farm: growing(5), rows: { Cows: "A*10" } },
     { name: "birds have no limit", farm: { ...farm, groups: [hens()] }, rows: { Hens: "A*10" } },
     { name: "a day out parts two stays", farm, rows: { Cows: "A*3 yard A*3 yard*3" } },
   ],
   breaks: [
-    { name: "a day over the usual", farm, rows: { Cows: "A*4 yard*6" }, charges: [charge(4, 5)] },
+    { name: "a day over the usual", farm, rows: { Cows: "A*4 yard*6" }, charges: [charge(4, 8)] },
     {
-      name: "a day over the limit", farm, rows: { Cows: "A*8 yard*2" }, charges: [charge(8, 25)],
+      name: "a day over the limit", farm, rows: { Cows: "A*8 yard*2" }, charges: [charge(8, 40)],
       breaches: [{ group: "Cows", cell: "A", days: [1, 8], found: "a stay of 8 days", allowed: "at most 7 days" }],
     },
     {
-      name: "a little growth and the limit holds", farm: growing(5.1), rows: { Cows: "A*8 yard*2" }, charges: [charge(8, 25)],
+      name: "a little growth and the limit holds", farm: growing(5.1), rows: { Cows: "A*8 yard*2" }, charges: [charge(8, 40)],
       breaches: [{ group: "Cows", cell: "A", days: [1, 8], found: "a stay of 8 days", allowed: "at most 7 days" }],
     },
     {

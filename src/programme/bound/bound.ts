@@ -1,3 +1,4 @@
+import { hayMadeKg } from "../../science/hay.js";
 import { YARD, type Season } from "../../season/season.js";
 import type { CellSimulator } from "../cell-simulator.js";
 import { askedIn, farmFigure, farmWide, figures } from "../half.js";
@@ -51,7 +52,7 @@ export class SeasonBound {
     this.ground = season.cells.map((_, c) => groundTerms(season, c));
     this.routes = season.groups.map((_, g) => routeGround(season, tables, g));
     const cutDays = new Set(season.cells.flatMap((cell) => cell.ownerCuts.map((cut) => cut.day)));
-    this.always = !farmWide(season, "hay-stock") ? 0 : cutDays.size * farmFigure(season, "hay-stock", "together") * season.scenario.prices.mowingPerHa;
+    this.always = !farmWide(season, "hay-stock") ? 0 : Math.max(winterHay(season), cutDays.size * farmFigure(season, "hay-stock", "together") * season.scenario.prices.mowingPerHa);
   }
 
   /** No prices at all: nothing is worth anything anywhere. */
@@ -169,10 +170,24 @@ export class SeasonBound {
   }
 }
 
+/**
+ * What the winter's hay costs at least: each kilogram that is lacking is bought short, or mown on the most grass that a
+ * hectare can hold. 0 where nothing is lacking.
+ */
+function winterHay(season: Season): number {
+  const { hay, prices, cells } = season.scenario;
+  const lacking = Math.max(0, hay.winterNeedKg - hay.inStoreKg);
+  const [stubble, loss] = ["stubble", "making-loss"].map((key) => figures(season, "hay-stock", key));
+  const most = Math.max(...cells.map((_, c) => hayMadeKg(season.ceiling, stubble(c, -1), 1, loss(c, -1) / 100, hay.dryMatter)));
+  const short = prices.hayPerKg * (farmFigure(season, "hay-stock", "short-share") / 100);
+  return lacking * Math.min(short, most > 0 ? prices.mowingPerHa / most : Infinity);
+}
+
 /** What a cut of the planner's costs at least: the mower over the cell, or nothing where hay is no matter; no cut where none may be. */
 function mowingMoney(season: Season, cell: number): number {
   if (!season.cells[cell].mow && askedIn(season, "hay-stock", cell, -1)) return Infinity;
-  if (!farmWide(season, "hay-stock")) return 0;
+  // Where the winter's hay is lacking, mowing is counted there.
+  if (!farmWide(season, "hay-stock") || winterHay(season) > 0) return 0;
   // On the evening of an owner's cut the mower is there, paid for so much ground.
   const paid = season.cells.some((own) => own.ownerCuts.length > 0) ? farmFigure(season, "hay-stock", "together") : 0;
   return Math.max(0, season.cells[cell].areaHa - paid) * season.scenario.prices.mowingPerHa;

@@ -1,13 +1,15 @@
 import type { Proposer } from "./move.js";
 
-/** Takes a cut, moves one or drops one. */
+/** Takes a cut, drops one, or moves one: to a day of its own, or to a day on which the mower is there anyhow. */
 export const changeCut: Proposer = (draft, sense, random) => {
   if (sense.mowable.length === 0) return null;
   const cell = sense.mowable[random.below(sense.mowable.length)];
   const own = draft.cuts[cell];
-  const day = random.below(sense.season.days);
-  if (draft.occupant[cell * sense.season.days + day] >= 0 || own.includes(day)) return null;
-  const kept = own.length && random.unit() < 0.7 ? own.filter((_, i) => i !== random.below(own.length)) : own;
-  const cuts = own.length && random.unit() < 0.5 ? kept : [...kept, day].sort((a, b) => a - b);
-  return { runs: [], cut: { cell, cuts } };
+  const out = own.length && random.unit() < 0.7 ? random.below(own.length) : -1;
+  const kept = own.filter((_, i) => i !== out);
+  if (out >= 0 && random.unit() < 0.5) return { runs: [], cut: { cell, cuts: kept } };
+  const others = draft.cuts.flat();
+  const day = others.length && random.unit() < 0.6 ? others[random.below(others.length)] : random.below(sense.season.days);
+  if (draft.occupant[cell * sense.season.days + day] >= 0 || kept.includes(day)) return null;
+  return { runs: [], cut: { cell, cuts: [...kept, day].sort((a, b) => a - b) } };
 };
