@@ -12,5 +12,6 @@ export const pigPressure: Rule = {
   parameters: [
     { key: "opened", meaning: "pig-days a hectare that open a strip", unit: "pig-days/ha", least: 100, usual: 2500, most: 10000, source: "judgement" },
     { key: "most", meaning: "most pig-days a hectare on a strip", unit: "pig-days/ha", least: 300, usual: 3600, most: 10000, source: "pig-pressure.most" },
+    { key: "unopened-price", meaning: "price of a last strip left before it is opened", unit: "money", least: 0, usual: 4, most: 1000, source: "judgement" },
   ],
 };
