@@ -4,7 +4,7 @@ import { grassWish } from "../programme/rules/grass-in-hand.js";
 import { usualRest } from "../programme/rules/rest-period.js";
 import { grownCover } from "../science/growth.js";
 import type { Season } from "../season/season.js";
-import { priceOf, type Writing } from "./day-indexed.js";
+import { priceOf, type Writing } from "./day-indexed-writing.js";
 import { followRows, groundTaken, holdingRows, nitrogenRows, stripRows, wantRows } from "./day-indexed-wants.js";
 
 /** Covers at which the growth law is touched from above, kg DM/ha. */

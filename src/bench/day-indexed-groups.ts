@@ -1,6 +1,6 @@
 import { askedIn, figures } from "../programme/half.js";
 import { YARD, type Season } from "../season/season.js";
-import { priceOf, type Writing } from "./day-indexed.js";
+import { priceOf, type Writing } from "./day-indexed-writing.js";
 
 /** One place a group and day, one group a cell and day, and what begins a stay. */
 export function placeRows({ season, b, stand, start }: Writing): void {

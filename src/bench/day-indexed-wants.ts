@@ -1,7 +1,7 @@
 import { useOf, WANTS, type Want } from "../farm/scenario.js";
 import { stripsOnce } from "../programme/bound/cell-terms.js";
 import { farmFigure, figures } from "../programme/half.js";
-import { priceOf, type Writing } from "./day-indexed.js";
+import { priceOf, type Writing } from "./day-indexed-writing.js";
 
 type Entry = readonly [column: number, value: number];
 
