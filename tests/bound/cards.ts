@@ -94,6 +94,6 @@ function mayStep({ season, tables }: Draft, group: number, first: number, t: num
 function mayLeave({ season, tables }: Draft, cell: number, group: number, t: number): boolean {
   const { present, arrives } = season.groups[group];
   if (t >= season.days || !present[t] || arrives[t]) return true;
-  for (let p = 0; p < tables.width; p++) if (p !== cell + 1 && tables.startOver[group][t * tables.width + p] <= 0 && tables.standOver[group][t * tables.width + p] <= 0) return true;
-  return false;
+  const open = (p: number): boolean => tables.startOver[group][t * tables.width + p] <= 0 && tables.standOver[group][t * tables.width + p] <= 0;
+  return Array.from({ length: tables.width }, (_, p) => p).some((p) => p !== cell + 1 && open(p));
 }

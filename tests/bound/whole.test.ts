@@ -51,7 +51,8 @@ describe.each(FARMS)("$name", ({ scenario }) => {
     const draft = draftOf(scenario);
     const bound = boundOf(draft);
     const chance = chanceOf(22);
-    const sets = priceSets(bound, chance, 4).map((prices) => ({ ...prices, nitrogen: bound.zero().nitrogen, pigStrips: bound.zero().pigStrips, birdStrips: bound.zero().birdStrips }));
+    const { nitrogen, pigStrips, birdStrips } = bound.zero();
+    const sets = priceSets(bound, chance, 4).map((prices) => ({ ...prices, nitrogen, pigStrips, birdStrips }));
     const judged = sets.map((prices) => bound.judge(prices));
     for (const [i, at] of sets.entries()) {
       for (const [k, other] of sets.entries()) {

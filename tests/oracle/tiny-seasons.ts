@@ -22,7 +22,8 @@ export const TINY_SIZES: readonly TinySize[] = [
   { name: "grazers, three cells", days: 5, cells: 3, groups: ["grazers"] },
   { name: "birds, nine days", days: 9, cells: 1, groups: ["birds"] },
   { name: "pigs, nine days", days: 9, cells: 1, groups: ["pigs"] },
-  { name: "grazers and birds, two cells", days: 4, cells: 2, groups: ["grazers", "birds"] },
+  { name: "grazers and a mower", days: 6, cells: 1, groups: ["grazers"] },
+  { name: "grazers and birds, two cells", days: 3, cells: 2, groups: ["grazers", "birds"] },
   { name: "grazers and birds", days: 6, cells: 1, groups: ["grazers", "birds"] },
   { name: "grazers and pigs, two cells", days: 3, cells: 2, groups: ["grazers", "pigs"] },
   { name: "grazers and pigs", days: 6, cells: 1, groups: ["grazers", "pigs"] },
@@ -32,6 +33,9 @@ export const TINY_SIZES: readonly TinySize[] = [
   { name: "birds of two kinds", days: 6, cells: 1, groups: ["birds", "birds"] },
   { name: "grazers, birds and pigs", days: 4, cells: 1, groups: ["grazers", "birds", "pigs"] },
 ];
+
+/** The size in which the planner's own cuts are tried as well. */
+export const MOWER = "grazers and a mower";
 
 const FIRST_DAYS = ["2027-04-28", "2027-05-28", "2027-07-10", "2027-12-28"] as const;
 
@@ -64,7 +68,7 @@ function tinyCell(chance: Chance, name: string, { days }: TinySize, on: (t: numb
   const rented = chance.luck(0.12);
   const ours = rented ? { firstDay: on(chance.whole(1, 2)), lastDay: on(chance.whole(3, days)) } : { firstDay: "2020-01-01", lastDay: "2040-12-31" };
   return cell(name, {
-    field: chance.pick(["Near", "Near", "Far"]), areaHa: chance.between(0.15, 0.5), coverKgPerHa: chance.between(1900, 3000),
+    field: chance.pick(["Near", "Near", "Far"]), areaHa: chance.between(0.08, 0.5), coverKgPerHa: chance.between(1900, 3000),
     coverDate: rented && chance.luck(0.5) ? ours.firstDay : on(-chance.whole(0, 5)),
     growthByMonth: Array.from({ length: 12 }, () => level * chance.between(0.7, 1.3)),
     water: chance.pick(["trough", "stream", "carted", "carted", chance.luck(0.15) ? "none" : "pond"] as const), waterWalkM: chance.pick([0, 0, 0, 100, 250]),
@@ -117,7 +121,9 @@ function tinyGroup(chance: Chance, role: TinySize["groups"][number], g: number, 
   const earlier = groups.slice(0, g).filter((r) => r === role).length;
   const kind = chance.pick(KINDS[role]);
   const away = chance.luck(0.2) ? chance.whole(1, days - 3) : null;
-  const here = role === "grazers" && groups.includes("companion") ? [season] : chance.luck(0.15) ? [{ firstDay: on(chance.whole(-2, 2)), lastDay: on(days + chance.whole(-2, 1)) }] : away === null ? [season] : [{ firstDay: season.firstDay, lastDay: on(away - 1) }, { firstDay: on(away + 1), lastDay: season.lastDay }];
+  const gone = away === null ? [season] : [{ firstDay: season.firstDay, lastDay: on(away - 1) }, { firstDay: on(away + 1), lastDay: season.lastDay }];
+  const late = [{ firstDay: on(chance.whole(-2, 2)), lastDay: on(days + chance.whole(-2, 1)) }];
+  const here = role === "grazers" && groups.includes("companion") ? [season] : chance.luck(0.15) ? late : gone;
   return group(NAMES[role][earlier], {
     kind, here, out: chance.luck(0.2) ? { firstDay: on(1), lastDay: on(days - chance.whole(1, 2)) } : { firstDay: "2020-01-01", lastDay: "2040-12-31" },
     follows: role === "birds" && groups[0] === "grazers" && chance.luck(0.7) ? "Grazers" : null,
@@ -132,7 +138,7 @@ function tinyRules(chance: Chance, cells: readonly Cell[], groups: readonly Grou
   const farm: Record<string, { use?: Use; figures?: Record<string, number | null> }> = {};
   for (const rule of RULES) {
     const use = rule.uses.length > 1 && chance.luck(0.12) ? chance.pick(rule.uses) : undefined;
-    const figures = chance.luck(0.35) ? tight[rule.id]?.figures : mild[rule.id]?.figures;
+    const figures = chance.luck(0.3) ? tight[rule.id]?.figures : mild[rule.id]?.figures;
     farm[rule.id] = { ...(use ? { use } : {}), figures: figures ?? {} };
   }
   const own = (names: readonly string[]): Record<string, Record<string, object>> =>
@@ -155,9 +161,12 @@ function tinyMeans(chance: Chance, { days }: TinySize, on: (t: number) => string
   const held = chance.pick(groups);
   const place = held.mayEnter.length > 0 && chance.luck(0.5) ? { cell: chance.pick(held.mayEnter), yard: null } : { cell: null, yard: chance.pick(["Yard", "Barn"]) };
   const birds = groups.find((g) => g.strip?.pen);
+  const allButLast = [{ firstDay: on(0), lastDay: on(days - 2) }];
   return {
-    yards: [{ ...yards[0], costPerDay: chance.between(1, 12), room: chance.luck(0.15) ? chance.whole(20, 150) : null, open: chance.luck(0.06) ? [{ firstDay: on(0), lastDay: on(days - 2) }] : [season] },
-      { name: "Barn", costPerDay: chance.between(1, 12), room: null, open: [season] }],
+    yards: [
+      { ...yards[0], costPerDay: chance.between(2, 14), room: chance.luck(0.15) ? chance.whole(20, 150) : null, open: chance.luck(0.06) ? allButLast : [season] },
+      { name: "Barn", costPerDay: chance.between(1, 12), room: null, open: [season] },
+    ],
     people: [
       { name: "Owner", tows: true, minutesByWeekday: Array.from({ length: 7 }, () => chance.pick([150, 200, 300, 600])), minutesByDay: chance.luck(0.3) ? { [on(chance.whole(1, days - 1))]: 90 } : {}, away: chance.luck(0.15) ? [span(chance, days, on)] : [] },
       { name: "Helper", tows: false, minutesByWeekday: Array.from({ length: 7 }, () => chance.pick([0, 60, 120, 120])), minutesByDay: {}, away: [] },

@@ -45,7 +45,8 @@ function dayIn(season: Season, date: string): number {
 
 function layDown({ scenario, ...season }: Season, typed: readonly Map<number, Stay>[], stay: Stay): void {
   const own = typed[scenario.groups.findIndex((g) => g.name === stay.group)];
-  const known = stay.cell === null ? stay.yard !== null && scenario.yards.some((y) => y.name === stay.yard) : stay.yard === null && scenario.cells.some((c) => c.name === stay.cell);
+  const isYard = stay.cell === null && scenario.yards.some((y) => y.name === stay.yard);
+  const known = isYard || (stay.yard === null && scenario.cells.some((c) => c.name === stay.cell));
   const [first, last] = [stay.firstDay, stay.lastDay].map((date) => dayIn({ scenario, ...season }, date));
   if (!own || !known || last < first) throw new Unheld("a line that names nothing of the farm, or no day of the season");
   for (let t = first; t <= last; t++) {

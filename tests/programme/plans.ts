@@ -31,7 +31,8 @@ export function randomCuts(draft: Draft, chance: Chance): { cell: number; cuts: 
 export function seen(draft: Draft): string {
   return JSON.stringify({
     cost: draft.cost, over: draft.over, changed: draft.changed, hayFed: draft.hayFed, place: draft.place.map((days) => [...days]), occupant: [...draft.occupant],
-    cuts: draft.cuts, used: draft.used.map((row) => [...row]), states: draft.states.map((s) => ({ ...s, charges: [...s.charges], grass: [...s.grass], lastOf: [...s.lastOf], nitrogenByYear: [...s.nitrogenByYear] })),
+    cuts: draft.cuts, used: draft.used.map((row) => [...row]),
+    states: draft.states.map((s) => ({ ...s, charges: [...s.charges], grass: [...s.grass], lastOf: [...s.lastOf], nitrogenByYear: [...s.nitrogenByYear] })),
   });
 }
 

@@ -1,13 +1,14 @@
 /** A farm laid out by day: figures worked by hand beside, growth by the logistic closed form. */
 import { describe, expect, it } from "vitest";
 import { AWAY, FREE, YARD } from "../../src/season/season.js";
+import type { Span } from "../../src/quantity/calendar.js";
 import { buildSeason } from "../../src/season/build-season.js";
 import { cell, EVEN_GROWTH, tinyFarm } from "../fixtures/tiny-farm.js";
 import { bare, cows, ewes, hens, pigs } from "../rules/animals.js";
 import { day } from "../rules/grid.js";
 import { draftOf } from "./drafts.js";
 
-const spans = (...days: readonly (readonly [number, number])[]): { firstDay: string; lastDay: string }[] => days.map(([first, last]) => ({ firstDay: day(first), lastDay: day(last) }));
+const spans = (...days: readonly (readonly [number, number])[]): Span[] => days.map(([first, last]) => ({ firstDay: day(first), lastDay: day(last) }));
 const words = (flags: ArrayLike<number>): string => Array.from(flags).join("");
 
 describe("a group's days", () => {

@@ -35,6 +35,7 @@ export function askProgramme(scenario: Scenario, plan: Plan, rule: RuleId): void
 }
 
 afterAll(() => {
+  if (process.env["INBYE_COUNTS"]) process.stdout.write(`${JSON.stringify([...asked])}\n`);
   for (const [rule, { held, skipped }] of asked) {
     expect({ rule, held: held > skipped.length, skipped }).toMatchObject({ held: true });
   }
