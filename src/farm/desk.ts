@@ -63,7 +63,7 @@ export function amountAt(desk: Desk, node: Tree, label: string, key: AmountKey):
   if (text === undefined) return Number.NaN;
   const read: Amount = readAmount(text, key.quantity);
   if (!read.ok) {
-    say(desk, node, { code: read.code, found: `${label}: ${read.found}`, allowed: read.allowed, next: `write ${read.next}` });
+    say(desk, node, { code: read.code, found: `${label}: ${read.found}`, allowed: read.allowed, next: toWrite(read.next, key.quantity === "count") });
     return Number.NaN;
   }
   if (key.quantity === "days" && !Number.isInteger(read.value)) {
@@ -74,6 +74,12 @@ export function amountAt(desk: Desk, node: Tree, label: string, key: AmountKey):
   if (read.value >= key.least * (1 - 1e-12) && read.value <= key.most * (1 + 1e-12)) return read.value;
   say(desk, node, { code: "out-of-reach", found: `${label} is ${text}`, allowed: `it may be ${key.reach}`, next: nearReach(text, key) });
   return Number.NaN;
+}
+
+/** What to write; where nothing typed says which number is meant, none is invented. */
+export function toWrite(next: string, bare = false): string {
+  if (next !== "") return `write ${next}`;
+  return bare ? "write a number in digits" : "write a number in digits and its unit";
 }
 
 /** A slipped point is the usual cause: the same figure ten, a hundred or a thousand times smaller or larger. */

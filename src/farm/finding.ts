@@ -18,7 +18,7 @@ export type Result<T> =
 
 /** Faults of the file's layout, said before all others. */
 export const LAYOUT_CODES: readonly string[] = [
-  "empty-file", "too-big", "not-text", "tab", "colon-space", "colon-inside", "hash", "level", "layout", "no-anchors",
+  "empty-file", "too-big", "not-text", "tab", "colon-missing", "colon-space", "colon-inside", "hash", "level", "layout", "no-anchors",
 ];
 
 /** By file as given, layout faults first, then by place. Files in the order of `files`. */

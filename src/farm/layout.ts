@@ -41,13 +41,15 @@ type Say = (column: number, code: string, found: string, next: string) => void;
 
 const ALLOWED: Readonly<Record<string, string>> = {
   tab: "lines are set in with spaces",
+  "colon-missing": "a colon stands between a name and what it is",
   "colon-space": "a space stands after the colon",
   "colon-inside": "a text with a colon in it stands in quotes",
   hash: "what follows a hash is not read",
 };
 
-function mendLine(typed: string, number: number, state: State, say: Say): string {
-  const line = mendTabs(typed, number, say);
+function mendLine(written: string, number: number, state: State, say: Say): string {
+  const typed = mendTabs(written, number, say);
+  const line = state.depth === 0 && state.block < 0 ? mendBrace(typed, say) : typed;
   const indent = line.length - line.trimStart().length;
   if (line.trim() === "") return line;
   if (state.block >= 0) {
@@ -67,6 +69,15 @@ function mendTabs(line: string, number: number, say: Say): string {
   if (!lead.includes("\t") || line.trim() === "") return line;
   say(lead.indexOf("\t") + 1, "tab", `line ${number} starts with a tab`, "use spaces");
   return lead.replaceAll("\t", "  ") + line.slice(lead.length);
+}
+
+/** "Cows { kind: cattle }": a name, and braces with keys in them or running on, without a colon between. */
+function mendBrace(line: string, say: Say): string {
+  const match = /^(\s*)([^\s:#"'{}[\],&*!|>%-][^:#"'{}[\],]*?)(\s*)\{(?=[^:{}]*:\s|\s*$)/.exec(line);
+  if (!match) return line;
+  const [lead, name, gap] = [match[1]!, match[2]!, match[3]!];
+  say(lead.length + name.length + 1, "colon-missing", `there is no colon after ${name}`, `write ${name}: {`);
+  return `${lead}${name}:${gap || " "}${line.slice(lead.length + name.length + gap.length)}`;
 }
 
 /** Depth of braces at each character outside quotes and remarks; -1 inside them. Moves `state` to the line's end. */

@@ -20,7 +20,7 @@ export function longForm(root: MapNode): MapNode {
 
 const LISTS = {
   farm: ["walk"],
-  ground: ["not-for", "wants", "sides", "boundary"],
+  ground: ["not-for", "wants"],
   group: ["only-in", "not-in"],
 };
 
@@ -30,8 +30,9 @@ function longField(key: string, value: Tree): Tree {
 }
 
 function longGround(key: string, value: Tree): Tree {
+  if (key === "sides" || key === "boundary") return amountsListed(value);
   if (LISTS.ground.includes(key)) return listed(value);
-  if (key === "closed" || key === "last") return each(value, listed);
+  if (key === "closed" || key === "last") return each(value, amountsListed);
   return value;
 }
 
@@ -41,17 +42,33 @@ function longGroup(key: string, value: Tree): Tree {
 }
 
 /** "a, b" as a list; the word null stays a word, for it takes away. */
-function listed(node: Tree): Tree {
+function listed(node: Tree, separator: string | RegExp = ","): Tree {
   if (node.kind !== "text" || isNothing(node) || (node.plain && node.text === "null")) return node;
   const items: Tree[] = [];
   let from = 0;
-  for (const part of node.text.split(",")) {
+  for (const part of node.text.split(separator)) {
     const lead = part.length - part.trimStart().length;
     if (part.trim() !== "") items.push({ ...node, text: part.trim(), column: node.column + from + lead });
     from += part.length + 1;
   }
   const { file, line, column } = node;
   return { kind: "list", items, file, line, column };
+}
+
+/** A comma between digits is one before decimals, and for the reader of amounts to refuse; but a day may follow it. */
+const BETWEEN_AMOUNTS = /,(?!\d)|(?<!\d),|,(?=\d{4}-)/;
+
+/** Lengths or days as a list, where braces or brackets split "40,5 m" at its comma put together again. */
+function amountsListed(node: Tree): Tree {
+  if (node.kind !== "list") return listed(node, BETWEEN_AMOUNTS);
+  const items: Tree[] = [];
+  for (const item of node.items) {
+    const last = items.at(-1);
+    const split = last?.kind === "text" && item.kind === "text" && last.plain && item.plain && last.line === item.line && last.column + last.text.length + 1 === item.column;
+    if (split && BETWEEN_AMOUNTS.test(`${last.text.at(-1)},${item.text}`) === false) items[items.length - 1] = { ...last, text: `${last.text},${item.text}` };
+    else items.push(item);
+  }
+  return { ...node, items };
 }
 
 /** A text as a map of one key. */

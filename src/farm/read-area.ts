@@ -1,7 +1,7 @@
 import { readPair } from "../quantity/amount.js";
 import { outlineOfCorners, outlineOfFourSides, outlineOfTriangle, type Outline } from "../science/boundary.js";
 import { AMOUNT_KEYS } from "./amount-keys.js";
-import { amountAt, amountIn, say, type Desk, type Thing } from "./desk.js";
+import { amountAt, amountIn, say, toWrite, type Desk, type Thing } from "./desk.js";
 import { child, itemsOf, textOf, type Tree } from "./tree.js";
 
 /** Area of a field or cell, ha, from its area, sides or boundary; undefined when none is written, NaN when refused. */
@@ -56,7 +56,7 @@ function cornerAt(desk: Desk, thing: Thing, node: Tree): readonly [number, numbe
   const read = readPair(text);
   if (read.ok && read.value.every((m) => m <= AMOUNT_KEYS.corner.most)) return read.value;
   if (read.ok) say(desk, node, { code: "out-of-reach", found: `${thing.name}: the corner ${text} is far off`, allowed: `corners lie ${AMOUNT_KEYS.corner.reach} from the first`, next: "measure from a corner of the ground" });
-  else say(desk, node, { code: read.code, found: `${thing.name}: ${read.found}`, allowed: read.allowed, next: `write ${read.next}` });
+  else say(desk, node, { code: read.code, found: `${thing.name}: ${read.found}`, allowed: read.allowed, next: toWrite(read.next) });
   return undefined;
 }
 

@@ -1,6 +1,6 @@
 import { readAmount } from "../quantity/amount.js";
 import { rowOf } from "../science/tables.js";
-import { amountIn, say, take, wordAt, type Desk, type Thing } from "./desk.js";
+import { amountIn, say, take, toWrite, wordAt, type Desk, type Thing } from "./desk.js";
 import { coverAtHeight, swardNames } from "./height-cover.js";
 import { takeDefault } from "./own-defaults.js";
 import { child, textOf, type Tree } from "./tree.js";
@@ -49,7 +49,8 @@ function tonnesAYear(desk: Desk, who: Thing, node: Tree): number {
   const acre = readAmount("1 ac", "area");
   if (!parts || !amount.ok) {
     const found = amount.ok ? `${text} does not say on how much ground` : amount.found;
-    say(desk, node, { code: amount.ok ? "unit-half" : amount.code, found: `${who.name}: grows: ${found}`, allowed: "what grows in a year is in t/ha, kg/ha or lb/ac of dry matter", next: amount.ok ? `write ${text}/ha` : "write 6.5 t/ha" });
+    const meant = amount.ok ? `${text}/ha` : amount.next && `${amount.next}/${parts?.[2] ?? "ha"}`;
+    say(desk, node, { code: amount.ok ? "unit-half" : amount.code, found: `${who.name}: grows: ${found}`, allowed: "what grows in a year is in t/ha, kg/ha or lb/ac of dry matter", next: toWrite(meant) });
     return Number.NaN;
   }
   const kgPerHa = amount.value / (parts[2] === "ac" && acre.ok ? acre.value : 1);

@@ -1,5 +1,5 @@
 import { readPair } from "../quantity/amount.js";
-import { amountIn, say, type Desk, type Thing } from "./desk.js";
+import { amountIn, say, toWrite, type Desk, type Thing } from "./desk.js";
 import { OWN, takeDefault, takeOwn } from "./own-defaults.js";
 import type { Strip } from "./scenario.js";
 import { child, entriesOf, itemsOf, textOf, type Entry, type MapNode, type Tree } from "./tree.js";
@@ -52,7 +52,7 @@ function sizeOf(desk: Desk, thing: Thing): number | undefined {
   if (node === undefined || text === undefined) return undefined;
   const read = readPair(text);
   if (!read.ok) {
-    say(desk, node, { code: read.code, found: `${thing.name}: size: ${read.found}`, allowed: read.allowed, next: `write ${read.next}` });
+    say(desk, node, { code: read.code, found: `${thing.name}: size: ${read.found}`, allowed: read.allowed, next: toWrite(read.next) });
     return Number.NaN;
   }
   const [a, b] = read.value;

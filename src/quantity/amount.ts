@@ -4,7 +4,8 @@ export type AmountFault = "unit-missing" | "unit-wrong" | "unit-unknown" | "unit
 
 /**
  * What is amiss with a written amount. `found` and `allowed` are clauses without a full stop ("0.28 has no unit";
- * "areas are in ha, ac or m2"); `next` is the amount as it should be written, ready to copy ("0.28 ha").
+ * "areas are in ha, ac or m2"); `next` is the amount as it should be written, ready to copy ("0.28 ha"), or empty where
+ * nothing typed says which number is meant.
  */
 export interface AmountRefused {
   readonly ok: false;
@@ -50,7 +51,7 @@ export function readAmount(text: string, quantity: QuantityName): Amount {
 function mended(text: string, quantity: QuantityName, tries: number): string {
   const read = readAsTyped(text, quantity);
   if (read.ok) return text;
-  return tries > 0 ? mended(read.next, quantity, tries - 1) : exampleOf(quantity);
+  return tries > 0 && read.next !== "" ? mended(read.next, quantity, tries - 1) : "";
 }
 
 function readAsTyped(text: string, quantity: QuantityName): Amount {
@@ -58,9 +59,9 @@ function readAsTyped(text: string, quantity: QuantityName): Amount {
   if (typeof parts === "string") return numberForm(text.trim(), quantity, parts);
   const split = parts.findIndex((part, i) => part.unit === "" && i < parts.length - 1);
   if (split >= 0) return numberForm(text.trim(), quantity, writeParts(joinThousands(parts)));
-  for (const part of parts) {
+  for (const [i, part] of parts.entries()) {
     const fault = numberFault(part, quantity);
-    if (fault) return fault;
+    if (fault) return { ...fault, next: withPart(parts, i, fault.next) };
   }
   const first = parts[0]!;
   if (quantity === "count") return readCount(first);
@@ -76,9 +77,13 @@ export function readPair(text: string): { readonly ok: true; readonly value: rea
     return { ok: false, code: "number-form", found: `${text.trim()} is not two lengths`, allowed: "a size is two lengths with an x between", next: "3.6 m x 4.0 m" };
   }
   const [a, b] = [readAmount(sides[0]!, "length"), readAmount(sides[1]!, "length")];
-  if (!a.ok) return { ...a, next: `${a.next} x ${b.ok ? sides[1]! : b.next}` };
-  if (!b.ok) return { ...b, next: `${sides[0]!} x ${b.next}` };
+  if (!a.ok) return { ...a, next: pairOf(a.next, b.ok ? sides[1]! : b.next) };
+  if (!b.ok) return { ...b, next: pairOf(sides[0]!, b.next) };
   return { ok: true, value: [a.value, b.value] };
+}
+
+function pairOf(a: string, b: string): string {
+  return a === "" || b === "" ? "" : `${a} x ${b}`;
 }
 
 /** Splits at numbers: "1 h 30 min" into two parts. A text where a number does not come first gives what to write instead. */
@@ -110,12 +115,18 @@ function joinThousands(parts: readonly Part[]): readonly Part[] {
   return joined;
 }
 
+/** The whole amount with one part mended. */
+function withPart(parts: readonly Part[], at: number, mendedPart: string): string {
+  if (mendedPart === "") return "";
+  return parts.map((part, i) => (i === at ? mendedPart : writeParts([part]))).join(" ");
+}
+
 function writeParts(parts: readonly Part[]): string {
   return parts.map((part) => `${part.number} ${part.unit}`.trim()).join(" ");
 }
 
 function numberForm(found: string, quantity: QuantityName, next: string): AmountRefused {
-  return { ok: false, code: "number-form", found: found === "" ? "nothing is there" : `${found} is not read as a number`, allowed: allowedOf(quantity), next: next === "" ? exampleOf(quantity) : next };
+  return { ok: false, code: "number-form", found: found === "" ? "nothing is there" : `${found} is not read as a number`, allowed: allowedOf(quantity), next };
 }
 
 function numberFault(part: Part, quantity: QuantityName): AmountRefused | null {
@@ -231,10 +242,6 @@ function recommended(quantity: QuantityName): string {
   if (quantity === "money") return "GBP";
   const unit = Object.keys(UNITS[quantity])[0]!;
   return quantity.startsWith("money-") ? `GBP/${unit}` : unit;
-}
-
-function exampleOf(quantity: QuantityName): string {
-  return `1 ${recommended(quantity)}`.trim();
 }
 
 export { showAmount } from "./show-amount.js";
