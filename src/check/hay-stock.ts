@@ -16,9 +16,9 @@ export function checkHayStock(scenario: Scenario, _plan: Plan, replay: Replay): 
   return findings.judged();
 }
 
-/** Hay made from all cuts of the season, kg as stored. */
+/** Hay made from all cuts in the plan, kg as stored. */
 export function hayMadeKgOf({ cells }: Replay): number {
-  return cells.reduce((sum, { cuts }) => cuts.reduce((s, cut) => s + cut.hayKg, sum), 0);
+  return cells.reduce((sum, { cuts }) => cuts.reduce((s, cut) => s + (cut.listed ? cut.hayKg : 0), sum), 0);
 }
 
 function judgeCut(scenario: Scenario, { cell, stays, shut }: CellSeason, cut: CutDone, findings: Findings): void {
@@ -35,7 +35,8 @@ function mowing(scenario: Scenario, { cells, days }: Replay, findings: Findings)
   const area = new Float64Array(days.count);
   const cuts = new Uint8Array(days.count);
   for (const cell of cells) {
-    for (const { day, areaHa } of cell.cuts) {
+    for (const { day, areaHa, listed } of cell.cuts) {
+      if (!listed) continue; // nobody mows what is not in the plan
       area[day]! += areaHa;
       cuts[day] = 1;
     }

@@ -1,21 +1,24 @@
 import type { Scenario } from "../farm/scenario.js";
 import { openedHa, workedHa } from "./ground-done.js";
+import type { GroupSeason } from "./group-season.js";
 import { hayFedKg } from "./hay-fed.js";
 import { hayMadeKgOf } from "./hay-stock.js";
-import { isYard } from "./placing.js";
+import { isYard, NOWHERE } from "./placing.js";
 import type { Replay } from "./replay.js";
 import type { CellDays, Measures } from "./report.js";
+import { positionOf, type SeasonDays } from "./season-days.js";
 
 /** What a plan comes to, in the units an owner counts in. */
 export function measuresOf(scenario: Scenario, replay: Replay): Measures {
   const { cells, groups, labour } = replay;
+  const later = labour.moves.filter((move) => move.day > 0);
   const nitrogenKg = cells.reduce((sum, cell) => sum + sumOf(cell.nitrogenKg), 0);
   const area = cells.reduce((sum, { cell }) => sum + cell.areaHa, 0);
   return {
     hayFedKg: hayFedKg(scenario, groups),
     hayMadeKg: hayMadeKgOf(replay),
-    moves: labour.moves.length,
-    hauls: labour.moves.filter((move) => move.hauled).length,
+    moves: groups.reduce((sum, group) => sum + placesBegun(group, replay.days), 0),
+    hauls: later.filter((move) => move.hauled && move.from !== NOWHERE).length,
     minutesByDay: [...labour.minutes],
     minutesAtHomeByDay: [...labour.minutesAtHome],
     yardDays: Object.fromEntries(groups.map(({ group, places }) => [group.name, places.filter(isYard).length])),
@@ -23,6 +26,13 @@ export function measuresOf(scenario: Scenario, replay: Replay): Measures {
     nitrogenInYardKg: groups.reduce((sum, { places, alone }) => sum + alone.nitrogenKg.reduce((s, kg, t) => s + (isYard(places[t]!) ? kg : 0), 0), 0),
     nitrogenOnHoldingKgPerHa: nitrogenKg / area,
   };
+}
+
+/** Places that a group goes to on its own feet, as the wall grid counts them: where it stands on the first day is none. */
+function placesBegun({ group, hosts, places }: GroupSeason, days: SeasonDays): number {
+  const arrivals = group.here.map((span) => positionOf(days, span.firstDay));
+  const moved = (place: number, t: number) => t > 0 && place !== NOWHERE && hosts[t]! < 0 && (arrivals.includes(t) || place !== places[t - 1]);
+  return places.reduce((sum, place, t) => sum + (moved(place, t) ? 1 : 0), 0);
 }
 
 export function cellDaysOf(scenario: Scenario, { cells }: Replay): CellDays[] {

@@ -20,8 +20,9 @@ export interface CellDays {
 export interface Measures {
   readonly hayFedKg: number;
   readonly hayMadeKg: number;
-  /** Moves: stays that begin in a cell or yard other than the day before's. */
+  /** Stays that begin in a cell or yard other than the day before's, after the season's first day. */
   readonly moves: number;
+  /** Of these, into a field from another field or from the yard. */
   readonly hauls: number;
   /** Minutes of chores, moves, hauls and steps, by season day. */
   readonly minutesByDay: readonly number[];

@@ -2,16 +2,17 @@ import type { Report } from "../check/report.js";
 import type { Finding } from "../farm/finding.js";
 import type { Scenario } from "../farm/scenario.js";
 import { spanWords } from "../sheets/day-words.js";
-import { moneyWords } from "../sheets/figure-words.js";
+import { wrapped } from "../sheets/text-wrap.js";
 import type { CheckAnswer } from "./answers.js";
 import { breachText, costRows } from "./cost-text.js";
 import { findingsText } from "./findings-text.js";
-import type { Screen } from "./screen.js";
-import { countWords } from "./words.js";
+import { widthOf, type Screen } from "./screen.js";
+import { aboutPrice, countWords } from "./words.js";
 
 /** What a check found, for people. */
 export function checkText(scenario: Scenario, report: Report, notes: readonly Finding[], screen: Screen): string {
   const { currency } = scenario.prices;
+  const columns = widthOf(screen);
   const broken = report.breaches.length;
   const verdict = broken === 0
     ? "The plan keeps every rule that is never broken."
@@ -19,13 +20,13 @@ export function checkText(scenario: Scenario, report: Report, notes: readonly Fi
   return [
     screen.heading(`${scenario.farm}, ${spanWords(scenario.season.firstDay, scenario.season.lastDay)} ${scenario.season.lastDay.slice(0, 4)}`),
     verdict,
-    ...(broken === 0 ? [] : ["", breachText(report.breaches)]),
+    ...(broken === 0 ? [] : ["", breachText(report.breaches, columns)]),
     "",
-    screen.heading(`It costs ${moneyWords(report.cost, currency)}`),
+    screen.heading(`It costs ${aboutPrice(report.cost, currency)}`),
     ...costRows(report.chargesByRule, currency),
     "",
-    ...yardRows(report),
-    ...(notes.length === 0 ? [] : ["", screen.heading("Notes"), findingsText(notes).trimEnd()]),
+    ...yardRows(report).map((row) => wrapped(row, columns)),
+    ...(notes.length === 0 ? [] : ["", screen.heading("Notes"), findingsText(notes, columns).trimEnd()]),
     "",
   ].join("\n");
 }

@@ -1,8 +1,9 @@
 import { ruleOf } from "../rules/index.js";
 import { RULE_IDS, type Breach, type RuleId } from "../rules/rule.js";
 import { spanWords } from "../sheets/day-words.js";
-import { moneyWords } from "../sheets/figure-words.js";
 import { ruleWords } from "../sheets/rule-words.js";
+import { wrapped } from "../sheets/text-wrap.js";
+import { priceWords } from "./words.js";
 
 /** Rules that cost something, dearest first; equal ones in the order they are written for people. */
 export function dearestFirst(chargesByRule: Readonly<Record<RuleId, number>>): readonly (readonly [RuleId, number])[] {
@@ -12,17 +13,17 @@ export function dearestFirst(chargesByRule: Readonly<Record<RuleId, number>>): r
 
 /** What a plan costs by rule, one row each: the money right-aligned before the words. */
 export function costRows(chargesByRule: Readonly<Record<RuleId, number>>, currency: string): readonly string[] {
-  const rows = dearestFirst(chargesByRule).map(([id, money]) => [moneyWords(money, currency), ruleWords(id)] as const);
+  const rows = dearestFirst(chargesByRule).map(([id, money]) => [priceWords(money, currency), ruleWords(id)] as const);
   const width = Math.max(0, ...rows.map(([money]) => money.length));
   return rows.map(([money, words]) => `  ${money.padStart(width)}  ${words}`);
 }
 
 /** Every place where a plan breaks a rule, under the rule's sentence and the id to look it up by. */
-export function breachText(breaches: readonly Breach[]): string {
+export function breachText(breaches: readonly Breach[], columns: number): string {
   const broken = RULE_IDS.filter((id) => breaches.some((breach) => breach.rule === id));
   return broken.map((id) => {
-    const rows = breaches.filter((breach) => breach.rule === id).map(breachRow);
-    return [`${ruleOf(id).sentence} [${id}]`, ...rows].join("\n");
+    const rows = breaches.filter((breach) => breach.rule === id).map((breach) => wrapped(breachRow(breach), columns, 4));
+    return [wrapped(`${ruleOf(id).sentence} [${id}]`, columns, 0), ...rows].join("\n");
   }).join("\n\n");
 }
 

@@ -25,7 +25,7 @@ export const EXAMPLES: Readonly<Record<"inbye" | "read" | "plan" | "check", read
     { line: "read scenarios/withy-end.yaml --assumed", says: "also every figure that was assumed, with its source" },
   ],
   plan: [
-    { line: "plan scenarios/withy-end.yaml --effort quick", says: "a first plan in a few seconds" },
+    { line: "plan scenarios/withy-end.yaml --effort quick", says: "a first plan within half a minute" },
     { line: "plan scenarios/withy-end.yaml --out wall --replace", says: "into wall/, over what is there" },
     { line: "plan scenarios/withy-end.yaml --json", says: "one JSON object, for programs" },
   ],

@@ -34,6 +34,7 @@ export function planAnswer({ scenario, planned, made, asked, files, notes }: Pla
     yardDays: report.measures.yardDays,
     yardDaysByWeather: planned.weatherYardDays,
     moves: report.measures.moves,
+    hauls: report.measures.hauls,
     hayFedKg: hundredths(report.measures.hayFedKg),
     hayMadeKg: hundredths(report.measures.hayMadeKg),
     firmUntil: made.firmTo,

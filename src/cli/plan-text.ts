@@ -1,29 +1,30 @@
+import type { Planned } from "../decide/plan-season.js";
 import { daysBetween } from "../quantity/calendar.js";
 import { cautionsFor } from "../plan/cautions.js";
 import type { Scenario } from "../farm/scenario.js";
 import { dayMonth, spanWords } from "../sheets/day-words.js";
-import { moneyWords } from "../sheets/figure-words.js";
 import { seasonGridText, type Paint } from "../sheets/season-grid-text.js";
 import { wrapped } from "../sheets/text-wrap.js";
 import { costRows } from "./cost-text.js";
 import { savedOfPossible, type PlanSeen } from "./plan-answer.js";
 import type { Screen } from "./screen.js";
 import { columnsOf } from "./table.js";
-import { countWords, hayWords, minutesWords, nitrogenWords, percentWords, surenessWords } from "./words.js";
+import { aboutPrice, countWords, hayWords, minutesWords, nitrogenWords, percentWords, shownMoney, surenessWords } from "./words.js";
 
 /** A planned season for people: the grid, what it costs, how sure it is, and where the sheets lie. */
 export function planText(seen: PlanSeen, columns: number, screen: Screen): string {
   const { scenario, planned, made, files, notes } = seen;
   const part = (title: string, rows: readonly string[]) => (rows.length === 0 ? [] : ["", screen.heading(title), ...rows]);
+  const lines = (rows: readonly string[]) => rows.map((row) => wrapped(row, columns, 4));
   const bullet = (text: string) => `  - ${wrapped(text, columns - 4, 4)}`;
   return [
-    screen.heading(headline(scenario)),
+    screen.heading(wrapped(headline(scenario), columns)),
     "",
     seasonGridText(scenario, planned.plan, planned.report, made, { columns, paint: paintWith(screen) }).trimEnd(),
-    ...part(`What it costs: ${moneyWords(planned.cost, made.currency)}`, costPart(seen)),
+    ...part(`What it costs: ${aboutPrice(planned.cost, made.currency)}`, lines(costPart(seen))),
     ...part("Days in a yard, by kind of year", yardPart(seen)),
-    ...part("Hay and work", workPart(seen)),
-    ...part("How sure", [`  ${surenessWords(made.firmTo, made.likelyTo, scenario.season.lastDay)}`]),
+    ...part("Hay and work", lines(workPart(seen))),
+    ...part("How sure", lines([`  ${surenessWords(made.firmTo, made.likelyTo, scenario.season.lastDay)}`])),
     ...part("Worth knowing", [...planned.notes, ...notes.map((note) => `${note.found}: ${note.allowed}`)].map(bullet)),
     ...part("Take care", cautionsFor(scenario, planned.plan).map(({ text, days }) => bullet(days ? `${text} (${spanWords(days.firstDay, days.lastDay)})` : text))),
     ...part("The sheets", files.map((file) => `  ${file}`)),
@@ -50,14 +51,20 @@ function headline(scenario: Scenario): string {
 }
 
 function costPart({ planned, made }: PlanSeen): readonly string[] {
-  const bound = Math.max(0, planned.bound);
-  const saved = savedOfPossible(planned);
-  const savedWords = saved === null ? ", and no plan could save anything on that" : `; this plan saves ${percentWords(saved)} of what could be saved at all`;
+  const about = (money: number) => aboutPrice(money, made.currency);
+  const { cost, bound, handRuleCost } = planned;
+  const left = Math.max(0, shownMoney(cost) - shownMoney(bound));
   return [
     ...costRows(planned.report.chargesByRule, made.currency),
-    `  No plan can cost less than ${moneyWords(bound, made.currency)}: at most ${moneyWords(Math.max(0, planned.cost - bound), made.currency)} could still be saved.`,
-    `  By eye (always the longest-rested cell that is ready) it would cost ${moneyWords(planned.handRuleCost, made.currency)}${savedWords}.`,
+    bound > 0 ? `  No plan can cost less than ${about(bound)}: at most ${about(left)} could still be saved.` : "  How much less another plan could cost was not worked out.",
+    `  By eye (always the longest-rested cell that is ready) it would cost ${about(handRuleCost)}${savedWords(planned)}.`,
   ];
+}
+
+function savedWords(planned: Planned): string {
+  const saved = savedOfPossible(planned);
+  if (saved === null) return ", and no plan could save anything on that";
+  return planned.bound > 0 ? `; this plan saves ${percentWords(saved)} of what could be saved at all` : "";
 }
 
 function yardPart({ scenario, planned }: PlanSeen): readonly string[] {
@@ -74,7 +81,11 @@ function workPart({ scenario, planned, made }: PlanSeen): readonly string[] {
   const yardNitrogen = measures.nitrogenInYardKg < 1 ? "none" : nitrogenWords(measures.nitrogenInYardKg);
   return [
     `  Hay fed, by kind of year: ${hayWords(measures.hayFedKg, scenario.units, others)}. Hay made: ${hayWords(measures.hayMadeKg, scenario.units)}.`,
-    `  ${countWords(measures.moves, "move")}, of these ${countWords(measures.hauls, "haul")} into another field. The busiest day takes ${minutesWords(busiest)}.`,
+    `  ${countWords(measures.moves, "move")}${haulWords(measures.hauls)}. The busiest day takes ${minutesWords(busiest)}.`,
     `  Nitrogen dropped in the yard: ${yardNitrogen}.`,
   ];
+}
+
+function haulWords(hauls: number): string {
+  return hauls === 0 ? "" : `, of these ${countWords(hauls, "haul")} from another field or the yard`;
 }

@@ -1,7 +1,7 @@
 import type { Effort } from "../decide/effort.js";
 import { planSeason, type Planned } from "../decide/plan-season.js";
 import type { Scenario } from "../farm/scenario.js";
-import { moneyWords } from "../sheets/figure-words.js";
+import { wrapped } from "../sheets/text-wrap.js";
 import { breachText } from "./cost-text.js";
 import { madeOf, todayHere } from "./made.js";
 import { openFarm, openPlan } from "./open.js";
@@ -11,17 +11,17 @@ import type { Outcome } from "./outcome.js";
 import { planAnswer, type PlanSeen } from "./plan-answer.js";
 import { planText } from "./plan-text.js";
 import { progressLine } from "./progress.js";
-import type { Screen } from "./screen.js";
+import { widthOf, type Screen } from "./screen.js";
 import { SHEETS, sheetFiles } from "./sheet-files.js";
 import { planningServices } from "./services.js";
 import { stopOnInterrupt } from "./stop.js";
+import { aboutPrice } from "./words.js";
 
 export interface PlanGiven extends PlanOptions {
   readonly farm: string;
   readonly replace: boolean;
 }
 
-const USUAL_COLUMNS = 100;
 const TICK_MS = 1000;
 
 /** `inbye plan FARM`: plans the season, writes the sheets, says what it costs and how good it is. */
@@ -35,10 +35,11 @@ export async function planCommand(given: PlanGiven, screen: Screen): Promise<Out
   const asked = { effort: given.effort, seed: given.seed };
   const refused = planned.kind === "no-plan";
   const files = refused ? [] : writeOut(folder, sheetFiles(scenario, planned, made), given.replace);
+  const columns = given.columns ?? widthOf(screen);
   const seen: PlanSeen = { scenario, planned, made, asked, files, notes };
   return {
     exit: refused ? 3 : 0,
-    text: refused ? refusedText(planned, made.currency) : planText(seen, given.columns ?? screen.columns ?? USUAL_COLUMNS, screen),
+    text: refused ? refusedText(planned, made.currency, columns) : planText(seen, columns, screen),
     answer: { shape: "plan-answer", value: planAnswer(seen) },
   };
 }
@@ -59,12 +60,13 @@ async function planWatched(scenario: Scenario, given: PlanGiven & Pick<Effort, "
 }
 
 /** The check has the last word: a plan it refuses is told, never handed out; with it, what would have to give. */
-function refusedText({ report, waysOut }: Planned, currency: string): string {
-  const ways = waysOut.map(({ words, cost }) => `  - ${words}; the season then costs ${moneyWords(cost, currency)}`);
+function refusedText({ report, waysOut, capped }: Planned, currency: string, columns: number): string {
+  const ways = waysOut.map(({ words, cost }) => wrapped(`  - ${words}; the season then costs ${aboutPrice(cost, currency)}`, columns, 4));
+  const ended = capped ? "Stopped before a plan was found that keeps every rule" : "No plan was found that keeps every rule";
   return [
-    "No plan was found that keeps every rule; nothing was written. The nearest one breaks these:",
+    wrapped(`${ended}; nothing was written. The nearest one breaks these:`, columns, 0),
     "",
-    breachText(report.breaches),
+    breachText(report.breaches, columns),
     ...(ways.length === 0 ? [] : ["", "What would help, each tried:", ...ways]),
     "",
   ].join("\n");

@@ -1,7 +1,7 @@
-import { moneyWords } from "../sheets/figure-words.js";
-import type { Screen } from "./screen.js";
+import { widthOf, type Screen } from "./screen.js";
+import { priceWords, shownMoney } from "./words.js";
 
-/** What the planning says about itself while it works. */
+/** What the planning says about itself while it works: no cost yet is Infinity, no bound yet 0. */
 export interface ProgressSeen {
   readonly seconds: number;
   readonly cost: number;
@@ -10,6 +10,7 @@ export interface ProgressSeen {
 
 const REDRAW_MS = 200;
 const CLEAR_LINE = "\r\u001b[2K";
+const HINT = "  (Ctrl-C keeps it)";
 
 /** One line on a terminal, redrawn; nothing at all where standard error is no terminal. */
 export function progressLine(screen: Screen, currency: string, now: () => number = Date.now) {
@@ -18,7 +19,7 @@ export function progressLine(screen: Screen, currency: string, now: () => number
   const draw = (seen: ProgressSeen) => {
     if (!screen.live || now() - drawn < REDRAW_MS) return;
     drawn = now();
-    screen.aside(`${CLEAR_LINE}${fitted(progressWords(seen, currency), screen.columns ?? 80)}`);
+    screen.aside(`${CLEAR_LINE}${fitted(progressWords(seen, currency), Number.isFinite(seen.cost) ? HINT : "", (screen.columns ?? widthOf(screen)) - 1)}`);
   };
   return {
     show(seen: ProgressSeen): void {
@@ -35,18 +36,16 @@ export function progressLine(screen: Screen, currency: string, now: () => number
   };
 }
 
-/** "Best plan so far £812, none can cost less than £640, could still save at most £172, 12 s (Ctrl-C keeps it)". */
-export function progressWords(seen: ProgressSeen, currency: string): string {
-  const bound = Math.max(0, seen.bound);
-  return [
-    `Best plan so far ${moneyWords(seen.cost, currency)}`,
-    `none can cost less than ${moneyWords(bound, currency)}`,
-    `could still save at most ${moneyWords(Math.max(0, seen.cost - bound), currency)}`,
-    `${Math.round(seen.seconds)} s (Ctrl-C keeps it)`,
-  ].join(", ");
+/** "12 s  best plan £1,690  could still save at most £430": what is not known yet is not said. */
+export function progressWords({ seconds, cost, bound }: ProgressSeen, currency: string): string {
+  const time = `${Math.round(seconds)} s`;
+  if (!Number.isFinite(cost)) return `${time}  no plan yet`;
+  const best = `${time}  best plan ${priceWords(cost, currency)}`;
+  return bound > 0 ? `${best}  could still save at most ${priceWords(Math.max(0, shownMoney(cost) - shownMoney(bound)), currency)}` : best;
 }
 
-/** Cut to the terminal's width, or the line would wrap and not be redrawn. */
-function fitted(text: string, columns: number): string {
-  return text.length < columns ? text : `${text.slice(0, Math.max(0, columns - 2))}…`;
+/** With the hint where there is room; cut to the terminal's width, or the line would wrap and not be redrawn. */
+function fitted(text: string, hint: string, columns: number): string {
+  if (text.length + hint.length <= columns) return text + hint;
+  return text.length <= columns ? text : `${text.slice(0, Math.max(0, columns - 1))}…`;
 }

@@ -4,9 +4,10 @@ import type { Scenario } from "../farm/scenario.js";
 import { daysBetween } from "../quantity/calendar.js";
 import { dayMonth } from "../sheets/day-words.js";
 import { areaWords } from "../sheets/figure-words.js";
+import { wrapped } from "../sheets/text-wrap.js";
 import type { ReadAnswer } from "./answers.js";
 import { findingsText } from "./findings-text.js";
-import type { Screen } from "./screen.js";
+import { widthOf, type Screen } from "./screen.js";
 import { columnsOf } from "./table.js";
 import { countWords, grassFigure, grassUnit, tonnesWords, weightWords } from "./words.js";
 
@@ -23,18 +24,19 @@ export interface FarmSeen {
 /** A farm as it was understood: cells enough or not, first of all. */
 export function readText(seen: FarmSeen, screen: Screen): string {
   const { scenario, land, notes } = seen;
+  const columns = widthOf(screen);
   const part = (title: string, rows: readonly string[]) => (rows.length === 0 ? [] : ["", screen.heading(title), ...rows]);
   return [
     screen.heading(`${scenario.farm}: ${dayMonth(scenario.season.firstDay)} to ${dayMonth(scenario.season.lastDay)} ${scenario.season.lastDay.slice(0, 4)}`),
-    ...part("Cells needed, and cells there are", needPart(land)),
+    ...part("Cells needed, and cells there are", needPart(land).map((row) => wrapped(row, columns, 4))),
     ...part("What the land grows in the season, and what the stock eats", supplyPart(scenario, land)),
     ...part("Week by week in a usual year", weekPart(scenario, land)),
-    ...part("Land", landPart(scenario)),
+    ...part("Land", landPart(scenario, columns)),
     ...part("Stock", stockPart(scenario, land)),
-    ...part("Worth knowing", notes.length === 0 ? [] : [findingsText(notes).trimEnd()]),
-    ...part(seen.listAssumed ? "Assumed, with its source" : "Assumed", assumedPart(seen)),
+    ...part("Worth knowing", notes.length === 0 ? [] : [findingsText(notes, columns).trimEnd()]),
+    ...part(seen.listAssumed ? "Assumed, with its source" : "Assumed", assumedPart(seen).map((row) => wrapped(row, columns, 6))),
     "",
-    `Nothing to put right. Next: inbye plan ${seen.farmFile}`,
+    wrapped(`Nothing to put right. Next: inbye plan ${seen.farmFile}`, columns),
     "",
   ].join("\n");
 }
@@ -65,14 +67,15 @@ function weekPart({ units }: Scenario, land: LandSummary): readonly string[] {
   return columnsOf([["week from", `grown, ${unit}`, `eaten, ${unit}`, `hay, ${unit}`, "days of grass in hand"], ...rows]);
 }
 
-function landPart({ fields, cells, units }: Scenario): readonly string[] {
+function landPart({ fields, cells, units }: Scenario, columns: number): readonly string[] {
   const rows = fields.map((field) => {
     const inside = cells.filter((cell) => cell.field === field.name);
     const ha = inside.reduce((sum, cell) => sum + cell.areaHa, 0);
     return [field.name, areaWords(ha, units), countWords(inside.length, "cell"), inside.map((cell) => cell.name).join(" ")];
   });
   const whole = cells.reduce((sum, cell) => sum + cell.areaHa, 0);
-  return columnsOf([...rows, ["all", areaWords(whole, units), countWords(cells.length, "cell"), ""]], [0, 3]);
+  const lines = columnsOf([...rows, ["all", areaWords(whole, units), countWords(cells.length, "cell"), ""]], [0, 3]);
+  return lines.map((line, i) => wrapped(line, columns, line.length - (rows[i]?.[3] ?? "").length));
 }
 
 function stockPart({ groups, units }: Scenario, land: LandSummary): readonly string[] {

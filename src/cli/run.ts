@@ -1,4 +1,5 @@
 import yargs, { type Argv } from "yargs";
+import type { Finding } from "../farm/finding.js";
 import { checkCommand } from "./check.js";
 import { CHECK, EXAMPLES, EXIT_CODES, PLAN, READ, WHAT_IT_IS, type Example } from "./examples.js";
 import { findingsOutcome } from "./findings-text.js";
@@ -7,7 +8,7 @@ import { EFFORTS, readPlanOptions, refuseTwice } from "./options.js";
 import { commandLineFinding, InputFault, type ExitCode, type Outcome } from "./outcome.js";
 import { planCommand } from "./plan.js";
 import { readCommand } from "./read.js";
-import type { Screen } from "./screen.js";
+import { widthOf, type Screen } from "./screen.js";
 
 type Job = () => Outcome | Promise<Outcome>;
 
@@ -19,7 +20,7 @@ export async function runCommandLine(args: readonly string[], screen: Screen): P
     const job = await jobOf(args, screen);
     return job ? deliver(await job(), json, screen) : 0;
   } catch (fault) {
-    if (fault instanceof InputFault) return deliver(findingsOutcome(fault.findings), json, screen);
+    if (fault instanceof InputFault) return deliver(findingsOutcome(fault.findings, widthOf(screen)), json, screen);
     return deliver(faultOutcome(fault), json, screen);
   }
 }
@@ -49,74 +50,92 @@ function commandsOf(args: readonly string[], screen: Screen, choose: (job: Job) 
       .command("read <farm>", READ, readOptions, (given) => choose(() => readCommand(given, screen)))
       .command("plan <farm>", PLAN, planOptions, (given) => choose(() => planCommand({ ...readPlanOptions(given), farm: given.farm, replace: given.replace }, screen)))
       .command("check <farm> <plan>", CHECK, checkOptions, (given) => choose(() => checkCommand(given, screen)))
-      .epilogue(EXIT_CODES)
-      .wrap(Math.min(screen.columns ?? 100, 110))
+      .wrap(Math.min(widthOf(screen), 110))
       .strict()
       .demandCommand(1, "no command: read, plan or check")
       .exitProcess(false)
       .fail((message, fault) => {
-        throw fault ?? new InputFault([usageFinding(message)]);
+        throw fault ?? new InputFault(usageFindings(message, args));
       }),
     EXAMPLES.inbye,
-  );
+  ).epilogue(`\n${EXIT_CODES}`);
 }
 
-const json = { type: "boolean", describe: "Print one JSON object and nothing else; its shape is in schemas/", default: false } as const;
 /** An option with a value, kept as typed: what it may be is asked in one place, all at once. */
 function valued(describe: string) {
   return { type: "string", describe } as const;
 }
 
+function flag(describe: string) {
+  return { type: "boolean", describe, default: false } as const;
+}
+
+const JSON_OPTION = { json: flag("Print one JSON object and nothing else; its shape is in schemas/") };
+const READ_OPTIONS = { assumed: flag("List every figure that was assumed, with its source"), ...JSON_OPTION };
+const PLAN_OPTIONS = {
+  out: valued("Folder for the sheets; plans/ and the farm file's name unless given"),
+  effort: valued(`How hard to look: ${EFFORTS.join(", ")}; usual unless given`),
+  seed: valued("Number that the search starts from, 1 unless given; same farm, seed and effort, same plan"),
+  seconds: valued("Stop after so many seconds with the best plan found"),
+  replace: flag("Write over sheets that are there"),
+  from: valued("A plan.json or grid.csv to start from and stay close to"),
+  keep: valued("Money for each day of a group that differs from it (usual: 2)"),
+  columns: valued("Width of what is printed, in characters"),
+  ...JSON_OPTION,
+};
+const OPTIONS: readonly string[] = ["help", "version", ...Object.keys(READ_OPTIONS), ...Object.keys(PLAN_OPTIONS)];
+
 function readOptions(command: Argv) {
   return withExamples(command, EXAMPLES.read)
     .positional("farm", { type: "string", demandOption: true, describe: "Farm file" })
-    .option("assumed", { type: "boolean", default: false, describe: "List every figure that was assumed, with its source" })
-    .option("json", json);
+    .options(READ_OPTIONS);
 }
 
 function planOptions(command: Argv) {
   return withExamples(command, EXAMPLES.plan)
     .positional("farm", { type: "string", demandOption: true, describe: "Farm file" })
-    .option("out", valued("Folder for the sheets; plans/ and the farm file's name unless given"))
-    .option("effort", valued(`How hard to look: ${EFFORTS.join(", ")}; usual unless given`))
-    .option("seed", valued("Number that the search starts from, 1 unless given; same farm, seed and effort, same plan"))
-    .option("seconds", valued("Stop after so many seconds with the best plan found"))
-    .option("replace", { type: "boolean", default: false, describe: "Write over sheets that are there" })
-    .option("from", valued("A plan.json or grid.csv to start from and stay close to"))
-    .option("keep", valued("Money for each day of a group that differs from it (usual: 2)"))
-    .option("columns", valued("Width of the printed grid in characters"))
-    .option("json", json);
+    .options(PLAN_OPTIONS);
 }
 
 function checkOptions(command: Argv) {
   return withExamples(command, EXAMPLES.check)
     .positional("farm", { type: "string", demandOption: true, describe: "Farm file" })
     .positional("plan", { type: "string", demandOption: true, describe: "plan.json, or a grid as CSV" })
-    .option("json", json);
+    .options(JSON_OPTION);
 }
 
+/** Under the options, where a line to copy is not broken into columns. */
 function withExamples<T>(command: Argv<T>, examples: readonly Example[]): Argv<T> {
-  return examples.reduce((sum, example) => sum.example(`$0 ${example.line}`, example.says), command);
+  return command.epilogue(["Examples:", ...examples.flatMap(({ line, says }) => [`  inbye ${line}`, `      ${says}`])].join("\n"));
 }
 
-/** The parser's words about a command line, as a finding. */
-function usageFinding(message: string) {
+/** The parser's words about a command line, as findings. */
+function usageFindings(message: string, args: readonly string[]): readonly Finding[] {
   const unknown = /^Unknown arguments?: (.*)$/.exec(message);
-  if (unknown) return commandLineFinding("option-unknown", `not known here: ${unknown[1]}`, "inbye --help lists the commands, inbye COMMAND --help its options", "");
+  if (unknown) return [unknownHere(unknown[1]!)];
   if (message.startsWith("Not enough non-option")) {
-    return commandLineFinding("file-not-named", "a file is missing", "read and plan take a farm file, check a farm file and a plan", "inbye --help shows examples");
+    return [commandLineFinding("file-not-named", "a file is missing", "read and plan take a farm file, check a farm file and a plan", "see the examples of inbye --help")];
   }
-  return commandLineFinding("command-missing", message, "", "inbye --help shows examples");
+  return [...unknownOptions(args).map(unknownHere), commandLineFinding("command-missing", message, "", "see the examples of inbye --help")];
+}
+
+/** Options that no command knows: without a command the parser does not look at them. */
+function unknownOptions(args: readonly string[]): readonly string[] {
+  return args.filter((arg) => /^-./.test(arg) && !OPTIONS.includes(arg.replace(/^--/, "").replace(/=.*$/, ""))).map((arg) => arg.replace(/=.*$/, ""));
+}
+
+function unknownHere(names: string): Finding {
+  return commandLineFinding("option-unknown", `not known here: ${names}`, "commands and their options are listed by inbye --help and inbye COMMAND --help", "");
 }
 
 function deliver(outcome: Outcome, json: boolean, screen: Screen): ExitCode {
   if (json) {
     holdToSchema(outcome.answer.shape, outcome.answer.value);
     screen.say(`${JSON.stringify(outcome.answer.value)}\n`);
-  } else if (outcome.exit === 0 || outcome.exit === 3) {
-    screen.say(outcome.text);
-  } else {
+  } else if (outcome.exit === 1) {
     screen.aside(outcome.text);
+  } else {
+    screen.say(outcome.text);
   }
   return outcome.exit;
 }

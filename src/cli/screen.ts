@@ -16,13 +16,22 @@ export interface Screen {
   readonly soft: (text: string) => string;
 }
 
+/** Columns where nobody says how many there are, and the fewest that text can be read in. */
+const USUAL_COLUMNS = 80;
+const LEAST_COLUMNS = 40;
+
+/** Width that text is wrapped to. */
+export function widthOf(screen: Screen): number {
+  return Math.max(LEAST_COLUMNS, screen.columns ?? USUAL_COLUMNS);
+}
+
 /** The process's own streams. */
 export function terminalScreen(): Screen {
   const plain = !process.stdout.isTTY || process.env["NO_COLOR"] !== undefined;
   return {
     say: (text) => void process.stdout.write(text),
     aside: (text) => void process.stderr.write(text),
-    columns: process.stdout.isTTY ? process.stdout.columns : null,
+    columns: process.stdout.isTTY && process.stdout.columns > 0 ? process.stdout.columns : null,
     live: Boolean(process.stderr.isTTY),
     heading: (text) => (plain ? text : pc.bold(text)),
     soft: (text) => (plain ? text : pc.dim(text)),

@@ -38,6 +38,11 @@ beforeAll(() => {
 });
 afterAll(folder.done);
 
+/** Characters of the longest line. */
+function widest(text: string): number {
+  return Math.max(...text.split("\n").map((line) => [...line].length));
+}
+
 /** What was there before a command is all that is there after it. */
 function nothingWritten(run: () => void): void {
   const before = readdirSync(folder.path);
@@ -49,6 +54,7 @@ describe("help", () => {
   it("says in plain words what each command does, with examples", () => {
     const { exit, out } = inbye(["--help"], folder.path);
     expect(exit).toBe(0);
+    expect(widest(out)).toBeLessThanOrEqual(80);
     for (const word of ["read", "plan", "check", "Exit codes", "inbye plan scenarios/withy-end.yaml"]) expect(out).toContain(word);
   });
 
@@ -94,8 +100,9 @@ describe("a command line that cannot be used", () => {
   ])("%s", (_name, args, code) => {
     nothingWritten(() => {
       const ran = inbye(args, folder.path);
-      expect({ exit: ran.exit, out: ran.out }).toEqual({ exit: 2, out: "" });
-      expect(ran.aside).toContain(code);
+      expect({ exit: ran.exit, aside: ran.aside }).toEqual({ exit: 2, aside: "" });
+      expect(ran.out).toContain(code);
+      expect(widest(ran.out)).toBeLessThanOrEqual(80);
       const json = inbye([...args, "--json"], folder.path);
       expect(json.exit).toBe(2);
       expect(answer<Findings>(json, "findings-answer").findings.map((finding) => finding.code)).toContain(code);
@@ -116,7 +123,18 @@ describe("a command line that cannot be used", () => {
   });
 
   it("keeps no trace for whoever did not ask", () => {
-    expect(inbye(["read", "nowhere.yaml"], folder.path).aside).not.toContain("Error");
+    const ran = inbye(["read", "nowhere.yaml"], folder.path);
+    expect(ran.out + ran.aside).not.toContain("Error");
+  });
+
+  it.each([["--bogus", "--bogus"], ["--colour=red", "--colour"], ["-x", "-x"]])("names %s where no command is given", (typed, named) => {
+    const { out } = inbye([typed], folder.path);
+    expect(out).toContain(`not known here: ${named}.`);
+    expect(out).toContain("no command");
+  });
+
+  it("calls no option unknown that a command has", () => {
+    expect(inbye(["--effort", "quick"], folder.path).out).not.toContain("not known");
   });
 });
 

@@ -9,10 +9,22 @@ function screenOf(live: boolean, columns: number | null = 120): { readonly scree
 }
 
 describe("progress", () => {
-  it("says the best plan, what none can cost less than, what could still be saved, and seconds", () => {
-    expect(progressWords({ seconds: 12.4, cost: 812, bound: 640 }, "GBP")).toBe(
-      "Best plan so far £812, none can cost less than £640, could still save at most £172, 12 s (Ctrl-C keeps it)",
-    );
+  it("says seconds, the best plan, and what could still be saved", () => {
+    expect(progressWords({ seconds: 12.4, cost: 1689, bound: 1261 }, "GBP")).toBe("12 s  best plan £1,690  could still save at most £430");
+  });
+
+  it("says nothing that is not known yet", () => {
+    expect(progressWords({ seconds: 2, cost: 812, bound: 0 }, "GBP")).toBe("2 s  best plan £810");
+    expect(progressWords({ seconds: 0.2, cost: Infinity, bound: 0 }, "GBP")).toBe("0 s  no plan yet");
+  });
+
+  it.each([["GBP", 12], ["GBP", 3599], ["CHF", 3599]])("says its figures whole on a terminal of 80 columns, in %s after %d s", (currency, seconds) => {
+    const { screen, drawn } = screenOf(true, 80);
+    progressLine(screen, currency, () => 0).show({ seconds, cost: 9985, bound: 1105 });
+    const line = drawn[0]!.replace("\r\u001b[2K", "");
+    expect(line.length).toBeLessThanOrEqual(79);
+    expect(line).toMatch(/save at most \S*8,880/);
+    expect(line.includes("Ctrl-C keeps it")).toBe(currency === "GBP"); // the hint only where there is room
   });
 
   it("draws at most five times a second", () => {

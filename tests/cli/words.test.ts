@@ -1,6 +1,6 @@
 /** Figures as people read them: no finer than they are known. */
 import { describe, expect, it } from "vitest";
-import { countWords, grassFigure, hayWords, minutesWords, nitrogenWords, percentWords, surenessWords, tonnesWords, weightWords } from "../../src/cli/words.js";
+import { aboutPrice, countWords, grassFigure, hayWords, minutesWords, nitrogenWords, percentWords, priceWords, surenessWords, tonnesWords, weightWords } from "../../src/cli/words.js";
 
 describe("amounts", () => {
   // a fifth either way, rounded outward to 50 kg; a pound is 0.45359237 kg
@@ -36,6 +36,16 @@ describe("amounts", () => {
   it("says shares and counts", () => {
     expect(percentWords(0.876)).toBe("88 %");
     expect([countWords(1, "day"), countWords(205, "day"), countWords(2, "box", "boxes")]).toEqual(["1 day", "205 days", "2 boxes"]);
+  });
+});
+
+describe("money", () => {
+  it.each([[0, "£0"], [0.2, "under £1"], [7.6, "£8"], [99.4, "£99"], [101, "£100"], [102.5, "£105"], [1613, "£1,615"], [1_234_567, "£1,234,565"]])("of %d is %s: to five from a hundred up", (money, words) => {
+    expect(priceWords(money, "GBP")).toBe(words);
+  });
+
+  it("is about so much, but for nothing and next to nothing", () => {
+    expect([aboutPrice(1611, "GBP"), aboutPrice(1611, "CHF"), aboutPrice(0.3, "GBP"), aboutPrice(0, "GBP")]).toEqual(["about £1,610", "about 1,610 CHF", "under £1", "nothing"]);
   });
 });
 

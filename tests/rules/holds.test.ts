@@ -11,7 +11,8 @@ const housed = farm(hold({ group: "Cows", yard: "Yard" }));
 const cutOnFive = farm(hold({ cell: "A", cut: "topping", days: { firstDay: day(5), lastDay: day(5) } }));
 const hayToFive = { ...farm(hold({ name: "None", days: { firstDay: day(20), lastDay: day(20) } }), { closed: [{ firstDay: day(2), lastDay: day(5), reason: "hay" }] }) };
 const breach = (cellName: string | null, days: [number, number], found: string, allowed: string) => ({ group: "Cows", cell: cellName, days, found, allowed });
-const noCut = (kind: string) => ({ group: null, cell: "A", days: [5, 5] as [number, number], found: "no cut in the plan", allowed: `cut for ${kind}` });
+const noCut = (kind: string) => ({ group: null, cell: "A", days: [5, 5] as [number, number], found: "no cut in the plan", allowed: `cut for ${kind}, as held` });
+const hayNotCut = { ...noCut("hay"), allowed: "A is closed for hay to 5 May and cut that day" };
 
 ruleCases("holds", {
   keeps: [
@@ -28,6 +29,6 @@ ruleCases("holds", {
     { name: "out while held in the yard", farm: housed, rows: { Cows: "A*7" }, breaches: [breach("A", [3, 5], "in A", "in the yard Yard, as held")] },
     { name: "the held cut on another day", farm: cutOnFive, rows: { Cows: "B*7" }, cuts: ["A topping 4"], breaches: [noCut("topping")] },
     { name: "the held cut of another kind", farm: cutOnFive, rows: { Cows: "B*7" }, cuts: ["A hay 5"], breaches: [noCut("topping")] },
-    { name: "no cut at the end of a hay closure", farm: hayToFive, rows: { Cows: "B*7" }, breaches: [noCut("hay")] },
+    { name: "no cut at the end of a hay closure", farm: hayToFive, rows: { Cows: "B*7" }, breaches: [hayNotCut] },
   ],
 });

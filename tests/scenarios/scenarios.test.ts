@@ -11,6 +11,7 @@ import { loadTables } from "../../src/files/tables.js";
 import { readGrid } from "../../src/plan/read-grid.js";
 import { readPlanFile } from "../../src/plan/read-plan-file.js";
 import { daysBetween } from "../../src/quantity/calendar.js";
+import { movesOf } from "../../src/sheets/season-days.js";
 import { answer, faultsOfShape, freshFolder, inbye, ROOT } from "../cli/inbye.js";
 
 const FOLDER = join(ROOT, "scenarios");
@@ -58,6 +59,7 @@ describe("scenarios", () => {
       expect(report.breaches).toEqual([]);
       expect(report.cost).toBeCloseTo(said.cost, 2);
       expect(said.bound).toBeLessThanOrEqual(said.cost);
+      expect(said.moves).toBe(movesOf(scenario, json.value.plan).length); // as the grid and the sheets count them
       const days = json.value.plan.stays.reduce((sum, stay) => sum + daysBetween(stay.firstDay, stay.lastDay) + 1, 0);
       const wanted = scenario.groups.flatMap((group) => group.here).reduce((sum, span) => sum + daysBetween(span.firstDay, span.lastDay) + 1, 0);
       expect(days).toBe(wanted);
