@@ -48,7 +48,7 @@ function groupNeed(season: Season, g: number): GroupNeed {
   const group = season.groups[g];
   const { kind } = season.scenario.groups[g];
   const rest = Math.max(farmFigure(season, "rest-period", "flush"), farmFigure(season, "rest-period", "midsummer"));
-  const cells = season.cells.map((_, c) => c).filter((c) => group.mayEnter[c]);
+  const cells = season.cells.map((_, c) => c).filter((c) => group.mayEnter[c] && season.cells[c].open.some((open) => open === 1));
   const usual = group.grazer ? figures(season, "stay-limit", kind)(cells[0] ?? 0, g) : 0;
   return {
     group: group.name,

@@ -51,7 +51,8 @@ function whyNot(scenario: Scenario, group: Group, cell: Cell): string | null {
   return tooSoon(scenario, group, cell, days);
 }
 
-function isOpen(cell: Cell, day: string): boolean {
+/** In hand, and closed for no reason. */
+export function isOpen(cell: Cell, day: string): boolean {
   return spanHolds(cell.ours, day) && !cell.closed.some((closed) => spanHolds(closed, day));
 }
 

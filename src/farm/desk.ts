@@ -2,7 +2,8 @@ import { readAmount, type Amount } from "../quantity/amount.js";
 import type { Tables } from "../science/tables.js";
 import { AMOUNT_KEYS, type AmountKey, type AmountName } from "./amount-keys.js";
 import type { Finding } from "./finding.js";
-import { listOr, nearNames } from "./near-names.js";
+import { meantWords } from "./meant-words.js";
+import { listOr } from "./near-names.js";
 import type { Assumed } from "./scenario.js";
 import { child, isNothing, textOf, type Place, type Tree } from "./tree.js";
 
@@ -109,11 +110,11 @@ export function wordAt<W extends string>(desk: Desk, node: Tree, label: string, 
 }
 
 export function wordUnknown(label: string, text: string, words: readonly string[]): Amiss {
-  const near = nearNames(text, words);
+  const near = meantWords(text, words);
   return {
     code: "word-unknown",
     found: `${label}: ${text} is not a word known here`,
-    allowed: words.length <= 14 ? `it is ${listOr(words)}` : `it is one of ${words.length} words in the manual`,
+    allowed: `it is ${listOr(words)}`,
     next: near.length > 0 ? `write ${listOr(near)}` : "write one of them",
   };
 }
@@ -123,7 +124,7 @@ export function nameAt(desk: Desk, node: Tree, label: string, what: string, name
   const text = textOf(node);
   if (text === undefined) return undefined;
   if (names.includes(text)) return text;
-  const near = nearNames(text, names);
+  const near = meantWords(text, names);
   const allowed = names.length === 0 ? `the farm has no ${what}` : `${what} of this farm: ${names.slice(0, 8).join(", ")}${names.length > 8 ? ", ..." : ""}`;
   say(desk, node, { code: "name-unknown", found: `${label}: there is no ${text}`, allowed, next: near.length > 0 ? `${listOr(near)}?` : "write a name as it stands there" });
   return undefined;

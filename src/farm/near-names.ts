@@ -9,6 +9,12 @@ export function nearNames(written: string, names: readonly string[]): readonly s
     .map(({ name }) => name);
 }
 
+/** The names closest to a written one, however far. */
+export function nearestNames(written: string, names: readonly string[], count = 3): readonly string[] {
+  const steps = (name: string): number => stepsBetween(written.toLowerCase(), name.toLowerCase());
+  return [...names].sort((a, b) => steps(a) - steps(b)).slice(0, count);
+}
+
 /** Letters put in, taken out or changed to make one word of the other (Levenshtein's distance). */
 export function stepsBetween(a: string, b: string): number {
   if (Math.abs(a.length - b.length) > 20) return 99;

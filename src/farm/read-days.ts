@@ -1,4 +1,5 @@
 import { addDays, isIsoDate, type IsoDate, type Span } from "../quantity/calendar.js";
+import { daysMeant, spansMeant, whyNoDay } from "./days-meant.js";
 import { say, type Desk } from "./desk.js";
 import { entriesOf, isNothing, itemsOf, textOf, type Tree } from "./tree.js";
 
@@ -16,7 +17,9 @@ export function dayAt(desk: Desk, node: Tree, label: string): IsoDate | undefine
 
 function dayOf(desk: Desk, node: Tree, label: string, text: string): IsoDate | undefined {
   if (isIsoDate(text) && text >= EARLIEST && text <= LATEST) return text;
-  say(desk, node, { code: "day-form", found: `${label}: ${text} is not a day of the calendar`, allowed: "days are written year-month-day, 2027-04-10", next: daysMeant(text) });
+  const there = daysMeant(text).filter((day) => day !== text);
+  const next = there.length > 0 ? `${there.join(" or ")}?` : "write the day so";
+  say(desk, node, { code: "day-form", found: `${label}: ${text} is not a day of the calendar${whyNoDay(text)}`, allowed: "days are written year-month-day, 2027-04-10", next });
   return undefined;
 }
 
@@ -24,29 +27,23 @@ function dayOf(desk: Desk, node: Tree, label: string, text: string): IsoDate | u
 const EARLIEST = "1950-01-01";
 const LATEST = "2150-12-31";
 
-/** 10/4/2027 is two days, by who wrote it. */
-function daysMeant(text: string): string {
-  const parts = /^(\d{1,4})[./-](\d{1,2})[./-](\d{1,4})$/.exec(text);
-  if (!parts) return "write the day so";
-  const [a, b, c] = [parts[1]!, parts[2]!, parts[3]!];
-  const two = (n: string): string => n.padStart(2, "0");
-  const meant = a.length === 4 ? [`${a}-${two(b)}-${two(c)}`] : c.length === 4 ? [`${c}-${two(a)}-${two(b)}`, `${c}-${two(b)}-${two(a)}`] : [];
-  const there = [...new Set(meant)].filter(isIsoDate);
-  return there.length > 0 ? `${there.join(" or ")}?` : "write the day so";
-}
-
 /** "A to B", "from A", "until B" or one day; open ends are the season's. */
 export function spanAt(desk: Desk, node: Tree, label: string, season: Span): Span | undefined {
   const text = textOf(node);
   if (text === undefined) return undefined;
-  const open = /^(from|until)\s+(\S+)$/.exec(text);
+  const open = /^(from|until)\s+(.+)$/.exec(text);
   if (open) {
     const day = dayOf(desk, node, label, open[2]!);
     if (day === undefined) return undefined;
     if (open[1] === "from") return { firstDay: day, lastDay: later(day, season.lastDay) };
     return { firstDay: day < season.firstDay ? day : season.firstDay, lastDay: day };
   }
-  const both = /^(\S+)\s+to\s+(\S+)$/.exec(text);
+  const both = /^(.+?)\s+to\s+(.+)$/.exec(text);
+  const meant = both && (isIsoDate(both[1]!) || isIsoDate(both[2]!)) ? [] : spansMeant(text);
+  if (meant.length > 0) {
+    say(desk, node, { code: "day-form", found: `${label}: ${text} is not a span of days`, allowed: "days are written year-month-day, with to between them", next: `${meant.join(" or ")}?` });
+    return undefined;
+  }
   if (!both) {
     const day = dayOf(desk, node, label, text);
     return day === undefined ? undefined : { firstDay: day, lastDay: day };

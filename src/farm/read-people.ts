@@ -14,7 +14,7 @@ const EVERY = { "every day": [0, 1, 2, 3, 4, 5, 6], weekdays: [0, 1, 2, 3, 4], w
 export function readPeople(desk: Desk, root: MapNode, season: Span): readonly Person[] {
   const node = child(root, "people");
   if (node) return entriesOf(node).map((entry) => readPerson(desk, { map: entry.value, name: entry.key }, season));
-  const minutes = takeOwn(desk, "people", "", OWN.assumedOwnerMinutes, `one owner, ${OWN.assumedOwnerMinutes / 60} h every day, tows`);
+  const minutes = takeOwn(desk, "people", "", OWN.assumedOwnerMinutes, `one owner, at home every day with ${OWN.assumedOwnerMinutes / 60} h for the animals, who tows`);
   return [{ name: "Owner", tows: true, minutesByWeekday: Array<number>(7).fill(minutes), minutesByDay: {}, away: [] }];
 }
 

@@ -2,10 +2,12 @@ import { daysBetween, type Span } from "../quantity/calendar.js";
 import type { Tables } from "../science/tables.js";
 import { checkGroups } from "./across-groups.js";
 import { checkLand } from "./across-land.js";
+import { noteFarm } from "./across-notes.js";
 import { checkPeople } from "./across-people.js";
 import { checkRules } from "./across-rules.js";
 import { gatherAssumed } from "./assumed.js";
 import { canonicalForm } from "./canonical-form.js";
+import { spansMeant } from "./days-meant.js";
 import { amountIn, newDesk, say, type Desk } from "./desk.js";
 import { inFileOrder, type Finding, type Result } from "./finding.js";
 import { lettersOf } from "./letters.js";
@@ -108,7 +110,8 @@ function seasonOf(desk: Desk, root: MapNode): Span | null {
   const open = { firstDay: "2000-01-01", lastDay: "2000-12-31" };
   if (node === undefined || textOf(node) === undefined) return null;
   if (!/\sto\s/.test(textOf(node)!)) {
-    say(desk, node, { code: "season-form", found: `season is ${textOf(node)!}`, allowed: "a season runs from a day to a day", next: "write 2027-04-20 to 2027-10-31" });
+    const meant = spansMeant(textOf(node)!);
+    say(desk, node, { code: "season-form", found: `season is ${textOf(node)!}`, allowed: "a season runs from a day to a day, each year-month-day", next: meant.length > 0 ? `write ${meant.join(" or ")}` : "write its first day, to, and its last day" });
     return null;
   }
   const season = spanAt(desk, node, "season", open);
@@ -169,6 +172,7 @@ function crossChecks(desk: Desk, root: MapNode, scenario: Scenario, pens: readon
   checkRules(desk, root, scenario);
   // Days and minutes mean nothing while a span or a figure of somebody is refused.
   if (desk.findings.length === 0) checkPeople(desk, root, scenario);
+  if (desk.findings.length === 0) noteFarm(desk, root, scenario);
 }
 
 /** A field's fault would be said for each of its cells. */

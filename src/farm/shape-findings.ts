@@ -1,6 +1,7 @@
 import type { z } from "zod";
 import { say, wordUnknown, type Amiss, type Desk } from "./desk.js";
-import { listOr, nearNames } from "./near-names.js";
+import { meantWords } from "./meant-words.js";
+import { listOr, nearestNames, nearNames } from "./near-names.js";
 import { farmShape, INNER_KEYS } from "./shape.js";
 import { entriesOf, isNothing, nearest, plainOf, type Entry, type MapNode, type Place, type Tree } from "./tree.js";
 
@@ -64,12 +65,19 @@ function sayIssue(desk: Desk, root: MapNode, issue: Issue): void {
   if (issue.code === "unrecognized_keys") return sayKeys(desk, root, path, issue.keys);
   const { node, at, whole } = nearest(root, path);
   if (whole && isNothing(node)) return;
+  const within = issue.code === "invalid_union" ? branchOf(issue, node) : undefined;
+  if (within) return within.forEach((inside) => sayIssue(desk, root, { ...inside, path: [...issue.path, ...inside.path] }));
   if (issue.code === "invalid_key") return sayKeys(desk, root, path.slice(0, -1), [String(path.at(-1))]);
   if (!whole) return sayMissing(desk, root, path, at);
   const text = node.kind === "text" ? node.text : "";
   const label = labelOf(path);
   if (issue.code === "invalid_value" && node.kind === "text") return say(desk, node, wordAmiss(label, text, issue.values.map(String)));
   say(desk, at, shapeAmiss(label, node, issue));
+}
+
+/** Of a choice of shapes, what is wrong inside the one that fits what was written: a list with a word that is not known. */
+function branchOf(issue: Issue & { readonly code: "invalid_union" }, node: Tree): readonly Issue[] | undefined {
+  return node.kind === "text" ? undefined : issue.errors.find((branch) => branch.length > 0 && branch.every((inside) => inside.path.length > 0 || inside.code === "unrecognized_keys"));
 }
 
 /** "true" is the word other programs use. */
@@ -119,9 +127,10 @@ function sayKeys(desk: Desk, root: MapNode, path: Path, keys: readonly string[])
   for (const key of keys) {
     const entry = entriesOf(node).find((e) => e.key === key);
     if (key === "" || entry === undefined) continue;
-    const near = nearNames(key, allowed);
+    const near = meantWords(key, allowed);
     const things = thingsOf(path);
-    say(desk, entry.at, { code: "key-unknown", found: `${things} have no ${key}`, allowed: allowed.length <= 14 ? `keys of ${things}: ${allowed.join(", ")}` : `the manual lists the ${allowed.length} keys of ${things}`, next: near.length > 0 ? `${listOr(near)}?` : "take it out, or put it in a note" });
+    const words = allowed.length <= 14 ? `keys of ${things}: ${allowed.join(", ")}` : `the README lists the ${allowed.length} keys of ${things}, nearest ${nearestNames(key, allowed).join(", ")}`;
+    say(desk, entry.at, { code: "key-unknown", found: `${things} have no ${key}`, allowed: words, next: near.length > 0 ? `${listOr(near)}?` : "take it out, or put it in a note" });
   }
 }
 

@@ -113,10 +113,14 @@ function lengthFault(row: readonly Box[], wanted: number, file: string): Finding
   const first = row[0]!;
   return [{
     file, line: first.line, column: 1, code: "row-length",
-    found: `the row "${first.text}" has ${row.length} boxes, the head has ${wanted}`,
+    found: `the row "${first.text}" has ${boxes(row.length)}, the head has ${wanted}`,
     allowed: "every row as long as the head, empty boxes too",
-    next: row.length < wanted ? `add ${wanted - row.length} empty boxes where they are missing` : `take ${row.length - wanted} boxes out`,
+    next: row.length < wanted ? `add ${boxes(wanted - row.length, "empty ")} where ${wanted - row.length === 1 ? "it is" : "they are"} missing` : `take ${boxes(row.length - wanted)} out`,
   }];
+}
+
+function boxes(count: number, which = ""): string {
+  return `${count} ${which}${count === 1 ? "box" : "boxes"}`;
 }
 
 /** Cut or filled up to the head's length, so that reading may go on after a finding. */

@@ -4,6 +4,7 @@ import { readByCell } from "./grid-by-cell.js";
 import { readByGroup, type GridLine } from "./grid-by-group.js";
 import { gridDays } from "./grid-days.js";
 import { gridTable, type Box, type GridTable } from "./grid-table.js";
+import { otherFile } from "./other-file.js";
 import type { Plan } from "./plan.js";
 import { planOfStandings } from "./standings.js";
 
@@ -21,12 +22,24 @@ export type GridForm = (typeof GRID_FORMS)[number];
 export function readGrid(text: string, scenario: Scenario, file: string): Result<Plan> {
   const table = gridTable(text, file);
   const form = formOf(table);
+  const other = otherFile(text, file);
+  if (other) return { ok: false, findings: [other] };
   if (form === null) return { ok: false, findings: [...table.findings, formFault(table)] };
-  const { lines, findings } = form === "day" ? linesDown(table, scenario) : linesAcross(table, scenario);
+  const { lines, findings, notes } = form === "day" ? linesDown(table, scenario) : linesAcross(table, scenario);
   const read = form === "cell" ? readByCell(lines, scenario, file) : readByGroup(lines, scenario, file);
-  const all = [...table.findings, ...findings, ...read.findings];
+  const all = [...table.findings, ...findings, ...onceEach(read.findings)];
   if (all.length > 0) return { ok: false, findings: inFileOrder(all) };
-  return { ok: true, value: planOfStandings(read.standings, read.cuts, scenario), notes: inFileOrder(read.notes) };
+  return { ok: true, value: planOfStandings(read.standings, read.cuts, scenario), notes: inFileOrder([...notes, ...read.notes]) };
+}
+
+/** A name the farm does not know is said at the first box that has it. */
+function onceEach(findings: readonly Finding[]): readonly Finding[] {
+  const said = (finding: Finding): string => finding.found.replace(/^box \S+ /, "");
+  const kept = findings.filter((finding, i) => finding.code !== "name-unknown" || findings.findIndex((other) => said(other) === said(finding)) === i);
+  return kept.map((finding) => {
+    const more = finding.code === "name-unknown" ? findings.filter((other) => said(other) === said(finding)).length - 1 : 0;
+    return more > 0 ? { ...finding, found: `${finding.found}, nor in ${more} more ${more === 1 ? "box" : "boxes"}` } : finding;
+  });
 }
 
 function formOf(table: GridTable): GridForm | null {
@@ -47,18 +60,19 @@ function formFault(table: GridTable): Finding {
 interface Lines {
   readonly lines: readonly GridLine[];
   readonly findings: readonly Finding[];
+  readonly notes: readonly Finding[];
 }
 
 /** Days across, a group or a cell a row. */
 function linesAcross(table: GridTable, scenario: Scenario): Lines {
-  const { days, findings } = gridDays(table.head.slice(1), scenario.season, table.file);
-  return { findings, lines: table.rows.map((row) => lineOf(row[0]!, days, row.slice(1))) };
+  const { days, findings, notes } = gridDays(table.head.slice(1), scenario.season, table.file);
+  return { findings, notes, lines: table.rows.map((row) => lineOf(row[0]!, days, row.slice(1))) };
 }
 
 /** Days down, a group a column. */
 function linesDown(table: GridTable, scenario: Scenario): Lines {
-  const { days, findings } = gridDays(table.rows.map((row) => row[0]!), scenario.season, table.file);
-  return { findings, lines: table.head.slice(1).map((head, i) => lineOf(head, days, table.rows.map((row) => row[i + 1]!))) };
+  const { days, findings, notes } = gridDays(table.rows.map((row) => row[0]!), scenario.season, table.file);
+  return { findings, notes, lines: table.head.slice(1).map((head, i) => lineOf(head, days, table.rows.map((row) => row[i + 1]!))) };
 }
 
 function lineOf(head: Box, days: readonly (string | null)[], boxes: readonly Box[]): GridLine {

@@ -3,6 +3,7 @@ import { z } from "zod";
 import { inFileOrder, type Finding, type Result } from "../farm/finding.js";
 import { listOr, nearNames } from "../farm/near-names.js";
 import type { Scenario } from "../farm/scenario.js";
+import { otherFile } from "./other-file.js";
 import type { PlanFile } from "./plan-file.js";
 import type { Stay } from "./plan.js";
 
@@ -44,12 +45,23 @@ interface Source {
 export function readPlanFile(text: string, file: string, scenario: Scenario | null = null): Result<PlanFile> {
   const lines = new LineCounter();
   const source = { file, document: parseDocument(text, { lineCounter: lines, schema: "json", strict: true, uniqueKeys: true }), lines };
+  const other = otherFile(text, file);
+  if (other) return { ok: false, findings: [other] };
   const broken = layoutFindings(source, text);
   if (broken.length > 0) return { ok: false, findings: broken };
   const read = planFileShape.safeParse(source.document.toJS());
   if (!read.success) return { ok: false, findings: inFileOrder(read.error.issues.map((issue) => shapeFinding(source, issue))) };
-  const findings = [...stayFindings(source, read.data), ...(scenario ? nameFindings(source, read.data, scenario) : [])];
-  return findings.length > 0 ? { ok: false, findings: inFileOrder(findings) } : { ok: true, value: planFileOf(read.data), notes: [] };
+  const unknown = scenario ? nameFindings(source, read.data, scenario) : [];
+  const stranger = scenario && read.data.farm !== scenario.farm ? strangerFinding(source, read.data, scenario) : null;
+  if (stranger && unknown.length > 0) return { ok: false, findings: [stranger] };
+  const findings = [...stayFindings(source, read.data), ...unknown];
+  return findings.length > 0 ? { ok: false, findings: inFileOrder(findings) } : { ok: true, value: planFileOf(read.data), notes: stranger ? [stranger] : [] };
+}
+
+/** The plan of another farm: a finding where its names differ, and a note where all of them are there, as after a new name for the farm. */
+function strangerFinding(source: Source, written: Written, scenario: Scenario): Finding {
+  const found = `this plan is for ${written.farm}, the farm file is of ${scenario.farm}`;
+  return findingAt(source, offsetOf(source, ["farm"]), "other-farm", found, "a plan is judged against the farm that it was made for", `name the farm file of ${written.farm}, or a plan of ${scenario.farm}`);
 }
 
 /** JSON's own reader says whether the text is JSON; the reader of YAML also sees a key written twice. */
@@ -108,14 +120,17 @@ function stayFindings(source: Source, written: Written): Finding[] {
   });
 }
 
+/** Each name that the farm does not have, at its first stay. */
 function nameFindings(source: Source, written: Written, scenario: Scenario): Finding[] {
   const known = { group: scenario.groups, cell: scenario.cells, yard: scenario.yards };
   const asked = [...written.stays.map((stay, i) => ({ stay, path: ["stays", i] })), ...written.cuts.map((cut, i) => ({ stay: { cell: cut.cell }, path: ["cuts", i] }))];
+  const said = new Set<string>();
   return asked.flatMap(({ stay, path }) =>
     (["group", "cell", "yard"] as const).flatMap((what) => {
       const typed = (stay as Partial<Record<typeof what, string>>)[what];
       const names = known[what].map((one) => one.name);
-      if (typed === undefined || names.includes(typed)) return [];
+      if (typed === undefined || names.includes(typed) || said.has(`${what} ${typed}`)) return [];
+      said.add(`${what} ${typed}`);
       const near = nearNames(typed, names);
       return [findingAt(source, offsetOf(source, [...path, what]), "name-unknown", `${scenario.farm} has no ${what} ${typed}`, `${what}: ${names.join(", ")}`, near.length > 0 ? `${listOr(near)}?` : "was the plan made for another farm?")];
     }));

@@ -109,6 +109,11 @@ describe("assumed", () => {
     expect(new Set(rows).size).toBe(rows.length);
   });
 
+  it("says plainly that nobody was written, and who is taken", () => {
+    const rows = scenarioOf(LOW_ACRE).assumed;
+    expect(rows.find((row) => row.key === "people")).toMatchObject({ value: "one owner, at home every day with 4 h for the animals, who tows", source: "judgement" });
+  });
+
   it("gives a published figure its source and status", () => {
     const rows = scenarioOf(LOW_ACRE).assumed;
     expect(rows.find((row) => row.key === "nitrogen of Cows")).toMatchObject({ value: "0.227 kg/d", status: "verified" });

@@ -54,7 +54,7 @@ describe("readScenario", () => {
   });
 
   it("puts a group's stay limit under its rule", () => {
-    expect(withyEnd.rules.groups["Pigs"]).toEqual({ "stay-limit": { figures: { limit: 14 } } });
+    expect(scenarioOf(lowAcre("head: 2", "head: 2, stay-limit: 5 d")).rules.groups["Cows"]).toEqual({ "stay-limit": { figures: { limit: 5 } } });
   });
 
   it("takes the dearest word on minutes: a weekday over weekdays", () => {

@@ -3,6 +3,7 @@ import { describe, expect, it } from "vitest";
 import { positionsOf, writePlanFile, type PlanFile } from "../../src/plan/plan-file.js";
 import { readPlanFile } from "../../src/plan/read-plan-file.js";
 import { orderedPlan } from "../../src/plan/standings.js";
+import { LOW_ACRE } from "../farm/read-text.js";
 import { cell, group, tinyFarm } from "../fixtures/tiny-farm.js";
 
 const FARM = tinyFarm({
@@ -89,5 +90,22 @@ describe("what a plan.json gets wrong", () => {
       { code: "name-unknown", line: lineOf('"2027-05-09"'), column: 7, next: "Cows?" }, { code: "name-unknown", line: lineOf('"2027-05-20"'), next: "F3?" },
     ]);
     expect(readPlanFile(text, "plan.json").ok).toBe(true);
+  });
+
+  it("says once that a plan is another farm's, and once each name of its own farm that is gone", () => {
+    const other = TEXT.replace('"farm": "Tiny"', '"farm": "Brook End"').replaceAll('"cell": "F3"', '"cell": "B3"');
+    expect(findings(other)).toMatchObject([{ code: "other-farm", line: 3, found: "this plan is for Brook End, the farm file is of Tiny" }]);
+    expect(findings(TEXT.replaceAll('"cell": "F3"', '"cell": "B3"'))).toMatchObject([{ code: "name-unknown", found: "Tiny has no cell B3" }]);
+  });
+
+  it("notes a farm of another name that has all the plan's names", () => {
+    const read = readPlanFile(TEXT.replace('"farm": "Tiny"', '"farm": "Brook End"'), "plan.json", FARM);
+    expect(read.ok && read.notes).toMatchObject([{ code: "other-farm" }]);
+  });
+
+  it.each([
+    ["a farm file", LOW_ACRE], ["a farm file", JSON.stringify({ farm: "x", fields: {}, groups: {} })], ["another file", JSON.stringify({ findings: [] })], ["a change to a farm", "change: x\n"],
+  ])("says once that it was given %s", (what, text) => {
+    expect(findings(text)).toMatchObject([{ code: "not-a-plan", line: 1, found: `this is ${what}, not a plan` }]);
   });
 });

@@ -4,6 +4,7 @@ import type { Plan } from "../../src/plan/plan.js";
 import { readGrid, GRID_FORMS } from "../../src/plan/read-grid.js";
 import { planOfStandings, type Standing } from "../../src/plan/standings.js";
 import { gridCsv } from "../../src/sheets/grid-csv.js";
+import { LOW_ACRE } from "../farm/read-text.js";
 import { DAYS, SMALL } from "./small-farm.js";
 
 const read = (text: string) => readGrid(text, SMALL, "grid.csv");
@@ -111,6 +112,53 @@ describe("what a grid gets wrong", () => {
     expect(findingsOf(TYPED.replace("2027-05-10,,away,,", ""))).toMatchObject([{ code: "day-missing", found: "2027-05-10: no box" }]);
     expect(codes(TYPED.replace("2027-05-10", "2027-05-09"))).toEqual(["day-missing", "day-twice"]);
     expect(codes(`${TYPED}\n2027-05-11,,,,`)).toEqual(["day-outside"]);
+  });
+
+  const written = (form: (year: string, month: string, day: string) => string, text = TYPED): string =>
+    text.replaceAll(/(\d{4})-(\d\d)-(\d\d)/g, (_, year: string, month: string, day: string) => form(year, month, day));
+
+  it.each([
+    ["day, month, year", written((y, m, d) => `${d}/${m}/${y}`), "01/05/2027 is 2027-05-01"],
+    ["day, month, year", written((y, m, d) => `${d}.${m}.${y.slice(2)}`), "01.05.27 is 2027-05-01"],
+    ["month, day, year", written((y, m, d) => `${Number(m)}/${Number(d)}/${y}`), "5/1/2027 is 2027-05-01"],
+    ["year, month, day", written((y, m, d) => `${y}/${m}/${d}`), "2027/05/01 is 2027-05-01"],
+  ])("reads days that a spreadsheet turned to %s, and says so once", (form, text, example) => {
+    const result = read(text);
+    expect(result.ok && result.value).toEqual(TYPED_PLAN);
+    const notes = result.ok ? result.notes.filter(({ code }) => code === "days-read") : [];
+    expect(notes.map(({ found }) => found)).toEqual([`box A2: 10 days are read as ${form}: ${example}`]);
+  });
+
+  it("reads days of another form across as well, and some among ISO days", () => {
+    const across = ["group,1/5/2027,2/5/2027," + DAYS.slice(2).join(","), "Cows,H1,,H2,,10,,,,,", "Cy,yard,,H1,,,,,,,away", "L,away,,Hen barn,,H1,,,,,", "cut,,,F3 hay,F3 topping + 10 hay,,,,,,"];
+    expect(planOf(across.join("\n"))).toEqual(TYPED_PLAN);
+  });
+
+  it.each([
+    ["in no order that fits the season", written((y, m, d) => `${d}/${m}/${y}`, TYPED.replaceAll("2027-", "2026-"))],
+    ["in two forms", written((y, m, d) => (Number(d) % 2 ? `${d}/${m}/${y}` : `${m}/${d}/${y}`))],
+    ["out of order", written((y, m, d) => `${d}/${m}/${y}`, TYPED.replace("2027-05-02", "2027-05-09").replace("2027-05-09,,,,", "2027-05-02,,,,"))],
+    ["numbers", written((_y, _m, d) => String(46500 + Number(d)))],
+    ["without their year", written((_y, _m, d) => `${d}-May`)],
+  ])("says once for the whole column that its days are %s", (_name, text) => {
+    const found = findingsOf(text);
+    expect(found).toMatchObject([{ code: "day-form", line: 2 }]);
+    expect(found[0]!.found).toMatch(/nor are 9 more/);
+  });
+
+  it("says once that days lie outside the season, and each unknown name once", () => {
+    expect(findingsOf(`${TYPED}\n2027-05-11,,,,\n2027-05-12,,,,`)).toMatchObject([{ code: "day-outside", found: "box A12: 2027-05-11 is not in the season, nor is 1 more day" }]);
+    const twice = TYPED.replace("2027-05-06,,", "2027-05-06,H9,").replace("2027-05-05,10", "2027-05-05,H9");
+    expect(findingsOf(twice)).toMatchObject([{ code: "name-unknown", found: 'box B6: "H9" is no place of this farm, nor in 1 more box' }]);
+  });
+
+  it("knows a farm file and a change by sight", () => {
+    expect(findingsOf(LOW_ACRE)).toMatchObject([{ code: "not-a-plan", found: "this is a farm file, not a plan" }]);
+    expect(findingsOf("change: x\ngroups: { Cows: { head: 3 } }\n")).toMatchObject([{ code: "not-a-plan", found: "this is a change to a farm, not a plan" }]);
+  });
+
+  it.each([["2027-05-05,10,,yard>H1", "add 1 empty box where it is missing"], ["2027-05-05,10,,yard>H1,,", "take 1 box out"], ["2027-05-05,10,,yard>H1,,,", "take 2 boxes out"]])("counts boxes: %s", (row, next) => {
+    expect(findingsOf(TYPED.replace("2027-05-05,10,,yard>H1,", row))).toMatchObject([{ code: "row-length", next }]);
   });
 
   it("finds rows of another length and goes on reading", () => {
