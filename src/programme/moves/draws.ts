@@ -21,7 +21,8 @@ export function someCell(draft: Draft, sense: MoveSense, g: number, random: Rand
     const place = beside >= 0 && beside < sense.season.days ? draft.place[g][beside] : AWAY;
     if (place >= 0) {
       const near = sense.near[g][sense.season.cells[place].field];
-      return near[random.below(near.length)];
+      // It may stand where it has no cell of its own: that is broken, not forbidden.
+      if (near.length > 0) return near[random.below(near.length)];
     }
   }
   return sense.cellsOf[g][random.below(sense.cellsOf[g].length)];
