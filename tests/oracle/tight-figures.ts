@@ -16,7 +16,7 @@ export function tightFigures(c: Chance): Rules {
     "clean-ground": of({ "turkeys after layers": c.whole(0, 6), "turkeys after broilers": c.whole(0, 6), worms: c.whole(0, 8), "worms-price": c.between(0, 3), "young-pigs-next-year": c.whole(0, 1), "hay-after-birds": c.whole(0, 1) }),
     "poultry-rest": of({ layers: c.whole(0, 8), broilers: c.whole(2, 12), turkeys: c.whole(0, 8), geese: c.whole(0, 8) }),
     "pig-rest": of({ rest: c.whole(0, 12) }),
-    "pig-pressure": of({ most: c.between(300, 1500), opened: c.between(100, 1500) }),
+    "pig-pressure": of({ most: c.between(300, 1500), opened: c.between(100, 1500), "unopened-price": c.between(0, 6) }),
     "after-pigs": of({ cover: c.between(400, 1200), back: c.whole(0, 4), reseeded: c.whole(1, 6), reseed: c.whole(0, 1) }),
     "worked-ground": of({ birds: c.whole(0, 3), "least-open": c.pick([25, 60, 90]) }),
     "follow-window": of({ first: c.whole(1, 2), last: c.whole(2, 3), price: c.between(0, 8) }),

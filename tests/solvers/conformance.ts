@@ -163,12 +163,11 @@ function holdGarbage(solve: Solve, { negativeColumns }: Powers): void {
   });
 }
 
-/** A programme that no tree of a few nodes closes: twenty knapsack rows over forty whole columns. */
-export function hardModel(): Model {
+/** A programme that no tree of a few nodes closes: many knapsack rows over whole columns. */
+export function hardModel(columns = 40, rows = 20): Model {
   const c = chanceOf(5);
-  const columns = 40;
   return modelOf({
     cost: Array.from({ length: columns }, () => -c.whole(20, 99)), upper: Array<number>(columns).fill(1), whole: true,
-    rows: Array.from({ length: 20 }, (_, r) => [`row ${r}`, -Infinity, Array.from({ length: columns }, () => c.whole(5, 60)), 500]),
+    rows: Array.from({ length: rows }, (_, r) => [`row ${r}`, -Infinity, Array.from({ length: columns }, () => c.whole(5, 60)), 12 * columns]),
   });
 }
