@@ -7,7 +7,9 @@ import { moveSense, proposeMove } from "../../src/programme/moves.js";
 import { chargesOf } from "../../src/programme/plan-of.js";
 import { seededRandom } from "../../src/programme/random.js";
 import { chanceOf, type Chance } from "../oracle/chance.js";
+import { cell, tinyFarm } from "../fixtures/tiny-farm.js";
 import { tinySeason } from "../oracle/tiny-seasons.js";
+import { cows, hens } from "../rules/animals.js";
 import { draftOf } from "./drafts.js";
 import { randomCuts, randomRun, scramble, seen } from "./plans.js";
 
@@ -117,5 +119,27 @@ describe.each(FARMS)("%s", (_, scenario) => {
     const differ = place.reduce((sum, days, g) => sum + days.reduce((own, p, t) => own + (p === draft.place[g][t] ? 0 : 1), 0), 0);
     expect(draft.changed).toBe(differ);
     expect(draft.cost).toBeCloseTo(anew(draft).cost + 7 * differ, 5);
+  });
+});
+
+describe("moves that a search proposes", () => {
+  it("leave each group in one place and each cell to one group, wherever groups stand", () => {
+    // The hens stand in the far field, in which they may not be: no cell there is theirs.
+    const scenario = tinyFarm({
+      days: 30, cells: [cell("A"), cell("B"), cell("C", { field: "Far", notFor: ["Hens"] })], groups: [cows(), hens({ follows: "Cows" })],
+    });
+    const draft = draftOf(scenario);
+    draft.apply([{ group: 1, from: 5, to: 25, place: 2 }]);
+    const [sense, random] = [moveSense(draft.season), seededRandom(8)];
+    for (let i = 0; i < 3000; i++) {
+      const found = proposeMove(draft, sense, random);
+      if (!found) continue;
+      const undo = draft.apply(found.runs, found.cut);
+      for (let t = 0; t < 30; t++) {
+        const places = draft.place.map((days) => days[t]);
+        expect({ i, places, held: [0, 1, 2].map((c) => draft.occupant[c * 30 + t]) }).toEqual({ i, places, held: [0, 1, 2].map((c) => places.indexOf(c)) });
+      }
+      if (i % 2) undo();
+    }
   });
 });
