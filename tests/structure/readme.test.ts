@@ -37,6 +37,12 @@ describe("README", () => {
     expect(read.ok ? [] : read.findings).toEqual([]);
   });
 
+  it("adds hens in a pen to that farm without a finding", () => {
+    const [farm, hens] = blocks("yaml") as [string, string];
+    const read = readScenario(farm.replace(/^people:/m, `${hens}people:`), "low-acre.yaml", loadTables());
+    expect(read.ok ? read.value.groups.map((group) => [group.name, group.strip?.pen]) : read.findings).toEqual([["Cows", undefined], ["Hens", "Ark"]]);
+  });
+
   it("names every key of a farm file", () => {
     const keys = new Set([...Object.keys(farmShape.shape), ...Object.values(INNER_KEYS).flat()]);
     expect([...keys].filter((key) => !README.includes(`\`${key}\``))).toEqual([]);
