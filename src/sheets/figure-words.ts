@@ -1,6 +1,5 @@
 import { UNITS } from "../quantity/units.js";
 import type { Scenario } from "../farm/scenario.js";
-import type { Made } from "./made.js";
 
 const SIGNS: Readonly<Record<string, string>> = { GBP: "£", USD: "$", EUR: "€" };
 
@@ -12,9 +11,19 @@ export function moneyWords(money: number, currency: string): string {
   return figure(Math.round(money));
 }
 
+/** From so much up, money is told in steps: nobody knows a season's cost to the pound. */
+const COARSE = 100;
+const COARSE_STEP = 5;
+
+/** Money as sheets tell it, to the nearest five from a hundred up: "£8", "£285", "£1,610". */
+export function priceWords(money: number, currency: string): string {
+  const told = money < COARSE ? money : Math.round(money / COARSE_STEP) * COARSE_STEP;
+  return moneyWords(told, currency).replaceAll(/\B(?=(\d{3})+(?!\d))/g, ",");
+}
+
 /** "about £8", "under £1". */
 export function aboutMoney(money: number, currency: string): string {
-  const words = moneyWords(money, currency);
+  const words = priceWords(money, currency);
   return words.startsWith("under") ? words : `about ${words}`;
 }
 
@@ -33,17 +42,31 @@ export function nitrogenUnit(units: Scenario["units"]): string {
   return units === "US" ? "lb N/ac" : "kg N/ha";
 }
 
-/** Hay in tenths of a tonne, or of a short ton. */
-export function hayWords(kg: number, units: Scenario["units"]): string {
-  const [unit, size] = units === "US" ? ["short tons", UNITS.weight["short ton"]!] as const : ["t", 1000] as const;
-  return `${(kg / size).toFixed(1)} ${unit}`;
+/** Growth varies by a fifth and more from year to year, and hay with it. */
+const HAY_SPREAD = 0.2;
+
+/**
+ * Hay as a range over the kinds of year, at least a fifth either way, rounded outward to 50 kg or 100 lb: "350 to 600 kg".
+ *
+ * @param usualKg kg in a usual year
+ * @param others kg in other kinds of year
+ */
+export function hayWords(usualKg: number, units: Scenario["units"], others: readonly number[] = []): string {
+  const [unit, step] = units === "US" ? ["lb", 100] as const : ["kg", 50] as const;
+  const least = Math.min(usualKg * (1 - HAY_SPREAD), ...others) / UNITS.weight[unit]!;
+  const most = Math.max(usualKg * (1 + HAY_SPREAD), ...others) / UNITS.weight[unit]!;
+  if (most < 1) return "none";
+  const [low, high] = [Math.floor(least / step) * step, Math.ceil(most / step) * step];
+  return low === 0 ? `up to ${spaced(high)} ${unit}` : `${spaced(low)} to ${spaced(high)} ${unit}`;
 }
 
-/** Days some groups stand in the yard: "11 days", with the range "(5 to 25)" where the kinds of year are known. */
-export function yardDaysWords(groups: readonly string[], planned: number, made: Made): string {
-  if (!made.hay) return `${planned} ${planned === 1 ? "day" : "days"}`;
-  const of = (days: Readonly<Record<string, number>>): number => groups.reduce((sum, group) => sum + (days[group] ?? 0), 0);
-  const [dry, usual, wet] = [of(made.hay.dry.yardDays), of(made.hay.usual.yardDays), of(made.hay.wet.yardDays)];
-  const range = [Math.min(dry, usual, wet), Math.max(dry, usual, wet)];
-  return `${usual} ${usual === 1 ? "day" : "days"}${range[0] === range[1] ? "" : ` (${range[0]} to ${range[1]})`}`;
+/** "12 500"; figures of four digits stay whole. */
+function spaced(figure: number): string {
+  return figure >= 10_000 ? String(figure).replaceAll(/\B(?=(\d{3})+$)/g, " ") : String(figure);
+}
+
+/** Days that one group stands in a yard: "11 days", with the lowest and highest over the kinds of year: "11 days (5 to 25)". */
+export function yardDaysWords(planned: number, kindsOfYear: readonly number[]): string {
+  const [low, high] = [Math.min(planned, ...kindsOfYear), Math.max(planned, ...kindsOfYear)];
+  return `${planned} ${planned === 1 ? "day" : "days"}${low === high ? "" : ` (${low} to ${high})`}`;
 }

@@ -1,7 +1,7 @@
-import { addDays, daysBetween, type IsoDate } from "../quantity/calendar.js";
-import type { Charge, RuleId } from "../rules/rule.js";
+import { addDays, daysBetween, type IsoDate, type Span } from "../quantity/calendar.js";
+import type { Breach, Charge, RuleId } from "../rules/rule.js";
 import { weekdayMonth } from "./day-words.js";
-import { aboutMoney, moneyWords } from "./figure-words.js";
+import { aboutMoney, priceWords } from "./figure-words.js";
 import type { Sheet } from "./made.js";
 import { RUNNING, ruleWords } from "./rule-words.js";
 
@@ -12,10 +12,12 @@ export interface Note {
   readonly black: boolean;
   /** "Fri 11 Jun: Cows in W3, 24 days of rest, 36 usual. About £3." */
   readonly text: string;
+  /** What it costs; 0 for what must be put right. */
+  readonly money: number;
 }
 
-/** Smaller charges of one rule, told together. */
-export interface SmallNotes {
+/** Charges of one rule, told together. */
+export interface SumNote {
   readonly words: string;
   readonly times: number;
   readonly money: number;
@@ -23,56 +25,66 @@ export interface SmallNotes {
 
 export interface Notes {
   readonly numbered: readonly Note[];
-  /** Those that have no triangle, by money. */
-  readonly small: readonly SmallNotes[];
+  /** Those that have no triangle, each cheaper than any that has one; by rule, by money. */
+  readonly others: readonly SumNote[];
   /** Running costs by rule, by money: moves, hay, pens. */
-  readonly running: readonly SmallNotes[];
+  readonly running: readonly SumNote[];
 }
 
-/** Numbered triangles a month at most; a grid with more is not read. */
-const MOST_A_MONTH = 2;
-/** A charge over more days than this belongs to no day. */
+/** White triangles for each month of the season; a grid with more is not read. */
+const A_MONTH = 2;
+const DAYS_A_MONTH = 30.4;
+/** Less than this is told as "under" one, and has no triangle. */
+const LEAST_MONEY = 0.5;
+/** One charge over more days than this is judged at their end. */
 const LONGEST_DAYS = 45;
 
-interface Event {
+interface Event extends Span {
   readonly rule: RuleId;
-  readonly day: IsoDate;
-  readonly lastDay: IsoDate;
+  readonly group: string | null;
+  readonly cells: readonly string[];
   readonly money: number;
-  readonly words: string;
+  /** What was found where it costs most. */
+  readonly found: string;
+  readonly most: number;
   readonly times: number;
 }
 
-/** Sorts what a plan pays into numbered notes, small ones and running costs. Its layout has no say, so numbers hold on every sheet. */
+/** Sorts what a plan pays into numbered notes, others and running costs. Its layout has no say, so numbers hold on every sheet. */
 export function notesOf(sheet: Sheet): Notes {
   const charges = sheet.report.charges.filter((charge) => charge.money > 0);
   const events = eventsOf(charges.filter((charge) => !RUNNING.includes(charge.rule)));
-  const dated = events.filter((event) => daysBetween(event.day, event.lastDay) < LONGEST_DAYS);
-  const chosen = new Set(largestByMonth(dated));
-  const white = [...chosen].map((event) => ({ day: event.day, black: false, text: eventText(event, sheet.made.currency) }));
+  const chosen = dearest(events, sheet.scenario.season);
+  const white = chosen.map((event) => ({ day: dayOf(event, sheet.scenario.season), black: false, text: eventText(event, sheet.made.currency), money: event.money }));
   const all = [...blackNotes(sheet), ...white].sort((a, b) => a.day.localeCompare(b.day) || Number(b.black) - Number(a.black));
   return {
     numbered: all.map((note, i) => ({ number: i + 1, ...note })),
-    small: byRule(events.filter((event) => !chosen.has(event))),
-    running: byRule(charges.filter((charge) => RUNNING.includes(charge.rule)).map((charge) => ({ ...charge, times: 1 }))),
+    others: byRule(events.filter((event) => !chosen.includes(event))),
+    running: byRule(charges.filter((charge) => RUNNING.includes(charge.rule))),
   };
 }
 
-/** Charges of one rule, group and cell on touching days are one event. */
-function eventsOf(charges: readonly Charge[]): Event[] {
-  const events: (Event & { key: string })[] = [];
+/** The dearest of all, whatever the rule; of equal ones the first. */
+function dearest(events: readonly Event[], season: Span): readonly Event[] {
+  const most = Math.max(6, Math.round((A_MONTH * (daysBetween(season.firstDay, season.lastDay) + 1)) / DAYS_A_MONTH));
+  return events.filter((event) => event.money >= LEAST_MONEY).sort((a, b) => b.money - a.money || a.firstDay.localeCompare(b.firstDay)).slice(0, most);
+}
+
+/** Charges of one rule, group and cell on touching days are one event; so are cells of which the same is found on the same days. */
+function eventsOf(charges: readonly Charge[]): readonly Event[] {
+  const events: Event[] = [];
   for (const charge of [...charges].sort((a, b) => a.firstDay.localeCompare(b.firstDay))) {
-    const key = JSON.stringify([charge.rule, charge.group, charge.cell]);
-    const at = events.findLastIndex((event) => event.key === key);
-    const before = events[at];
-    if (before && charge.firstDay <= addDays(before.lastDay, touching(charge.rule))) {
-      const lastDay = charge.lastDay > before.lastDay ? charge.lastDay : before.lastDay;
-      events[at] = { ...before, lastDay, money: before.money + charge.money, times: before.times + 1 };
-    } else {
-      events.push({ key, rule: charge.rule, day: charge.firstDay, lastDay: charge.lastDay, money: charge.money, words: chargeWords(charge), times: 1 });
-    }
+    const next: Event = { ...charge, cells: charge.cell === null ? [] : [charge.cell], most: charge.money, times: 1 };
+    const at = events.findLastIndex((event) => goesOn(event, charge));
+    if (at >= 0) events[at] = joined(events[at]!, next);
+    else events.push(next);
   }
-  return events;
+  return events.reduce<readonly Event[]>(beside, []);
+}
+
+function goesOn(event: Event, charge: Charge): boolean {
+  const same = event.rule === charge.rule && event.group === charge.group && (event.cells[0] ?? null) === charge.cell;
+  return same && charge.firstDay <= addDays(event.lastDay, touching(charge.rule));
 }
 
 /** What is asked on the weekly walk touches from week to week. */
@@ -80,40 +92,65 @@ function touching(rule: RuleId): number {
   return rule === "grass-in-hand" || rule === "upper-cover" ? 7 : 1;
 }
 
-function chargeWords({ group, cell, found }: Pick<Charge, "group" | "cell" | "found">): string {
-  const who = group === null ? cell : cell === null ? group : `${group} in ${cell}`;
-  return who === null ? found : `${who}, ${found}`;
+function joined(event: Event, next: Event): Event {
+  const dearer = next.most > event.most ? next : event;
+  return {
+    ...event, lastDay: next.lastDay > event.lastDay ? next.lastDay : event.lastDay,
+    money: event.money + next.money, times: event.times + next.times, found: dearer.found, most: dearer.most,
+  };
+}
+
+function beside(events: readonly Event[], next: Event): readonly Event[] {
+  const same = (one: Event): boolean =>
+    one.rule === next.rule && one.group === null && next.group === null && one.firstDay === next.firstDay && one.lastDay === next.lastDay && one.found === next.found;
+  const at = events.findIndex(same);
+  if (at < 0 || next.cells.length === 0) return [...events, next];
+  return events.map((one, i) => (i === at ? { ...joined(one, next), cells: [...one.cells, ...next.cells] } : one));
+}
+
+const wholeSeason = (event: Event): boolean => event.lastDay > addDays(event.firstDay, LONGEST_DAYS) && event.times <= Math.max(1, event.cells.length);
+
+/** The day of the triangle: the first, or the last where the season as a whole is judged; always one of the season. */
+function dayOf(event: Event, season: Span): IsoDate {
+  const day = wholeSeason(event) ? event.lastDay : event.firstDay;
+  if (day < season.firstDay) return season.firstDay;
+  return day > season.lastDay ? season.lastDay : day;
+}
+
+function foundWords(group: string | null, cells: readonly string[], found: string): string {
+  const where = cells.join(", ");
+  const who = group === null ? where : where === "" ? group : `${group} in ${where}`;
+  return who === "" ? found : `${who}, ${found}`;
 }
 
 function eventText(event: Event, currency: string): string {
-  const until = event.lastDay > event.day && event.times > 1 ? ` to ${weekdayMonth(event.lastDay)}` : "";
-  return `${weekdayMonth(event.day)}${until}: ${event.words}. ${capital(aboutMoney(event.money, currency))}.`;
+  const { firstDay, lastDay, times } = event;
+  const until = lastDay > firstDay && times > event.cells.length && times > 1 ? ` to ${weekdayMonth(lastDay)}` : "";
+  const days = wholeSeason(event) ? `By ${weekdayMonth(lastDay)}` : `${weekdayMonth(firstDay)}${until}`;
+  return `${days}: ${foundWords(event.group, event.cells, event.found)}. ${capital(aboutMoney(event.money, currency))}.`;
 }
 
 function capital(words: string): string {
   return words.slice(0, 1).toUpperCase() + words.slice(1);
 }
 
-function largestByMonth(events: readonly Event[]): Event[] {
-  const months = new Map<string, Event[]>();
-  for (const event of events) months.set(event.day.slice(0, 7), [...(months.get(event.day.slice(0, 7)) ?? []), event]);
-  return [...months.values()].flatMap((month) => [...month].sort((a, b) => b.money - a.money).slice(0, MOST_A_MONTH));
-}
-
 /** Breaches stand only in the check of a grid typed by hand; one of each rule, group and cell. */
 function blackNotes({ report }: Sheet): Omit<Note, "number">[] {
-  const seen = new Map<string, { day: IsoDate; text: string; more: number }>();
+  const seen = new Map<string, { first: Breach; more: number }>();
   for (const breach of [...report.breaches].sort((a, b) => a.firstDay.localeCompare(b.firstDay))) {
     const key = JSON.stringify([breach.rule, breach.group, breach.cell]);
     const before = seen.get(key);
-    const text = `${weekdayMonth(breach.firstDay)}: ${chargeWords(breach)}; allowed ${breach.allowed}.`;
-    seen.set(key, before ? { ...before, more: before.more + 1 } : { day: breach.firstDay, text, more: 0 });
+    seen.set(key, before ? { ...before, more: before.more + 1 } : { first: breach, more: 0 });
   }
-  return [...seen.values()].map(({ day, text, more }) => ({ day, black: true, text: more > 0 ? `${text} And ${more} more like it.` : text }));
+  return [...seen.values()].map(({ first, more }) => {
+    const words = foundWords(first.group, first.cell === null ? [] : [first.cell], first.found);
+    const text = `${weekdayMonth(first.firstDay)}: ${words}; allowed ${first.allowed}.${more > 0 ? ` And ${more} more like it.` : ""}`;
+    return { day: first.firstDay, black: true, text, money: 0 };
+  });
 }
 
-function byRule(events: readonly Pick<Event, "rule" | "money" | "times">[]): SmallNotes[] {
-  const sums = new Map<string, SmallNotes>();
+function byRule(events: readonly Pick<Event, "rule" | "money">[]): SumNote[] {
+  const sums = new Map<string, SumNote>();
   for (const event of events) {
     const words = ruleWords(event.rule);
     const before = sums.get(words) ?? { words, times: 0, money: 0 };
@@ -122,15 +159,24 @@ function byRule(events: readonly Pick<Event, "rule" | "money" | "times">[]): Sma
   return [...sums.values()].sort((a, b) => b.money - a.money);
 }
 
-/** "rest cut short 12 times, £14; long grass, £8". */
-export function smallWords(notes: readonly SmallNotes[], currency: string): string {
-  return notes.map(({ words, times, money }) => `${words}${times > 1 ? ` ${times} times` : ""}, ${moneyWords(money, currency)}`).join("; ");
+/** "Others at a price, £289 together: rest cut short 12 times, £14; long grass, £8." or nothing. */
+export function othersWords({ others, numbered }: Notes, currency: string): string {
+  if (others.length === 0) return "";
+  const head = numbered.some((note) => !note.black) ? "Others at a price" : "At a price";
+  const sum = others.reduce((total, one) => total + one.money, 0);
+  const times = (one: SumNote): string => (one.times > 1 ? ` ${one.times} times` : "");
+  return `${head}, ${priceWords(sum, currency)} together: ${others.map((one) => `${one.words}${times(one)}, ${priceWords(one.money, currency)}`).join("; ")}.`;
 }
 
-/** "This plan costs about £431. No plan can cost less than about £402. By eye it would cost about £960." */
+/** "Running costs: moves and hauls, £800; hay fed, £29." or nothing. */
+export function runningWords({ running }: Notes, currency: string): string {
+  return running.length === 0 ? "" : `Running costs: ${running.map(({ words, money }) => `${words}, ${priceWords(money, currency)}`).join("; ")}.`;
+}
+
+/** "This plan costs about £430. No plan can cost less than about £400. By eye it would cost about £960." */
 export function costWords({ made }: Sheet): string {
   const about = (money: number): string => aboutMoney(money, made.currency);
-  const least = made.bound === null ? "" : ` No plan can cost less than ${about(made.bound)}.`;
+  const least = made.bound === null || made.bound <= 0 ? "" : ` No plan can cost less than ${about(made.bound)}.`;
   const eye = made.handRuleCost === null ? "" : ` By eye it would cost ${about(made.handRuleCost)}.`;
   return `This plan costs ${about(made.cost)}.${least}${eye}`;
 }

@@ -4,17 +4,16 @@ import type { Plan } from "../plan/plan.js";
 import { fullDay, spanWords } from "./day-words.js";
 import { groundRows } from "./grid/cell-rows.js";
 import { gridCss, type Paper } from "./grid/css.js";
-import { FOOT_LINES, footDrawing, footOf } from "./grid/foot.js";
+import { FOOT_SIZES, footDrawing, footOf, type FootSize } from "./grid/foot.js";
 import { dayRows, groupRows } from "./grid/group-rows.js";
 import { head, uprights } from "./grid/head.js";
-import { HEIGHT, WIDTH, layoutOf, rowsThatFit, type Layout } from "./grid/layout.js";
-import { daySpans, partsOf, type Part } from "./grid/parts.js";
+import { HEIGHT, WIDTH, frameOf, layoutOf, rowsThatFit } from "./grid/layout.js";
+import { partsOf, wholeParts, type Part } from "./grid/parts.js";
 import { rightEdge } from "./grid/right-edge.js";
 import { escaped, mm } from "./grid/svg.js";
 import { twin } from "./grid/twin.js";
 import type { Made, Sheet } from "./made.js";
 import { notesOf, type Notes } from "./notes.js";
-import { seasonDays } from "./season-days.js";
 
 export interface SeasonGridOptions {
   /** A4 landscape unless said; A3 is the same drawing 141 % for the wall, letter 94 %. */
@@ -25,7 +24,7 @@ export interface SeasonGridOptions {
 export function seasonGridHtml(scenario: Scenario, plan: Plan, report: Report, made: Made, { paper = "A4" }: SeasonGridOptions = {}): string {
   const sheet: Sheet = { scenario, plan, report, made };
   const notes = notesOf(sheet);
-  const { parts, footLines } = laid(sheet, notes);
+  const { parts, size } = laid(sheet, notes);
   const title = `${scenario.farm}: season grid`;
   return `<!DOCTYPE html>
 <html lang="en">
@@ -41,7 +40,7 @@ ${gridCss(paper, WIDTH)}
 <div class="screen"><h1>${escaped(title)}</h1>
 <p>Plan made ${escaped(fullDay(made.madeOn))}, version ${made.version}. Throw older sheets away. All that is drawn stands in tables below.</p></div>
 <main>
-${parts.map((part) => drawing(sheet, part, notes, footLines)).join("\n")}
+${parts.map((part) => drawing(sheet, part, notes, size)).join("\n")}
 </main>
 ${twin(sheet, notes)}
 </body>
@@ -51,23 +50,24 @@ ${twin(sheet, notes)}
 
 interface Laid {
   readonly parts: readonly Part[];
-  readonly footLines: number;
+  readonly size: FootSize;
 }
 
 /** The sheets of a season: the longest foot decides how many rows of ground fit, and gives way where that saves a sheet. */
 function laid(sheet: Sheet, notes: Notes): Laid {
   const { groups, fields } = sheet.scenario;
-  const tries = Array.from({ length: FOOT_LINES.most - FOOT_LINES.least + 1 }, (_, i) => {
-    const footLines = FOOT_LINES.most - i;
-    const feet = daySpans(seasonDays(sheet.scenario)).map(({ days }) => footOf(sheet, notes, days, footLines).height);
-    return { footLines, parts: partsOf(sheet, rowsThatFit(groups.length, fields.length, Math.max(...feet))) };
+  const frames = wholeParts(sheet).map((part) => frameOf(sheet, part));
+  const tries = FOOT_SIZES.map((size) => {
+    const footHeight = Math.max(...frames.map((frame) => footOf(frame, notes, size).height));
+    return { size, parts: partsOf(sheet, rowsThatFit(groups.length, fields.length, footHeight)) };
   });
   return tries.reduce((best, one) => (one.parts.length < best.parts.length ? one : best));
 }
 
-function drawing(sheet: Sheet, part: Part, notes: Notes, footLines: number): string {
-  const foot = footOf(sheet, notes, part.days, footLines);
-  const layout: Layout = layoutOf(sheet, part, foot.height);
+function drawing(sheet: Sheet, part: Part, notes: Notes, size: FootSize): string {
+  const frame = frameOf(sheet, part);
+  const foot = footOf(frame, notes, size);
+  const layout = layoutOf(frame, foot.height);
   const here = notes.numbered.filter((note) => part.days.includes(note.day));
   const id = `sheet-${part.number}`;
   const span = spanWords(part.days[0]!, part.days.at(-1)!);

@@ -2,9 +2,9 @@ import type { Kind, Scenario } from "../farm/scenario.js";
 import type { Plan } from "../plan/plan.js";
 import type { Report } from "../check/report.js";
 import { fullDay, monthYear } from "./day-words.js";
-import { areaWords, moneyWords, nitrogenFigure, nitrogenUnit } from "./figure-words.js";
+import { areaWords, nitrogenFigure, nitrogenUnit } from "./figure-words.js";
 import type { Made, Sheet } from "./made.js";
-import { costWords, notesOf, smallWords } from "./notes.js";
+import { costWords, notesOf, othersWords, runningWords } from "./notes.js";
 import { nextFree, asOf } from "./next-free.js";
 import { seasonDays } from "./season-days.js";
 import { bandsOf, bandText, labelWidth } from "./text-bands.js";
@@ -56,16 +56,14 @@ function groundLines(sheet: Sheet, width: number): string {
 }
 
 function priceLines(sheet: Sheet, width: number): string {
-  const { numbered, small, running } = notesOf(sheet);
+  const notes = notesOf(sheet);
+  const { numbered } = notes;
   const { currency } = sheet.made;
   const list = (black: boolean): string[] => numbered.filter((note) => note.black === black).map((note) => wrapped(`${String(note.number).padStart(3)}  ${note.text}`, width, 5));
   const [broken, priced] = [list(true), list(false)];
-  const sum = small.reduce((total, one) => total + one.money, 0);
   return [
     ...(broken.length > 0 ? ["To put right:", ...broken] : []),
     ...(priced.length > 0 ? ["Allowed at a price:", ...priced] : []),
-    ...(small.length > 0 ? [wrapped(`Smaller ones, ${moneyWords(sum, currency)} together: ${smallWords(small, currency)}.`, width)] : []),
-    ...(running.length > 0 ? [wrapped(`Running costs: ${smallWords(running.map((one) => ({ ...one, times: 1 })), currency)}.`, width)] : []),
-    wrapped(costWords(sheet), width),
+    ...[othersWords(notes, currency), runningWords(notes, currency), costWords(sheet)].filter((words) => words !== "").map((words) => wrapped(words, width)),
   ].join("\n");
 }

@@ -64,7 +64,10 @@ function lastWorker({ scenario, plan }: Sheet, cell: Cell, day: IsoDate): string
   return kind ? MARKS[kind].plural : "working";
 }
 
-/** What a wire says: "hay", or "after hens, 90 % open" where the rest may be grazed. */
+/** A shut part smaller than this is not worth a figure. */
+const NEARLY_ALL = 0.95;
+
+/** What a wire says: "hay", or "after hens, 70 % open" where the rest may be grazed. */
 export function shutWords(span: ShutSpan): string {
-  return span.openShare > 0 ? `${span.reason}, ${Math.round(span.openShare * 20) * 5} % open` : span.reason;
+  return span.openShare > 0 && span.openShare < NEARLY_ALL ? `${span.reason}, ${Math.floor(span.openShare * 20 + 1e-6) * 5} % open` : span.reason;
 }

@@ -4,7 +4,7 @@ import type { Stay } from "../plan/plan.js";
 import { dayFigure, dayMonth, isWeekend, monthYear, weekdayLetter } from "./day-words.js";
 import { sureOf, type Sheet, type Sure } from "./made.js";
 import { notesOf } from "./notes.js";
-import { hostOn, movesOf, peopleAtHome } from "./season-days.js";
+import { mondaysIn, movesOf, peopleAtHome } from "./season-days.js";
 import type { Paint, TextPart } from "./season-grid-text.js";
 import { shutGround } from "./shut-ground.js";
 import type { Glyphs } from "./text-glyphs.js";
@@ -29,17 +29,18 @@ export function labelWidth({ cells, groups, yards }: Scenario): number {
   return Math.min(LABEL_MOST, Math.max(6, ...[...cells, ...groups, ...yards].map((one) => one.name.length)));
 }
 
-/** Cuts the season into bands of at most `most` days; all but the first begin on a Monday where a week fits. */
+/** Cuts the season into as few bands of at most `most` days as there are, of much the same length; all but the first begin on a Monday. */
 export function bandsOf(days: readonly IsoDate[], most: number): readonly (readonly IsoDate[])[] {
-  const bands: IsoDate[][] = [];
-  for (let from = 0; from < days.length; ) {
-    const full = Math.min(days.length, from + most);
-    let to = full;
-    if (full < days.length) while (to > from + 7 && weekdayOf(days[to]!) !== 0) to -= 1;
-    bands.push(days.slice(from, to));
-    from = to;
+  const mondays = mondaysIn(days);
+  for (let count = Math.ceil(days.length / most); ; count += 1) {
+    const starts = [0, ...Array.from({ length: count - 1 }, (_, i) => nearest(mondays, ((i + 1) * days.length) / count))];
+    const bands = starts.map((start, i) => days.slice(start, starts[i + 1]));
+    if (bands.every((band) => band.length > 0 && band.length <= most)) return bands;
   }
-  return bands;
+}
+
+function nearest(places: readonly number[], wished: number): number {
+  return places.reduce((best, place) => (Math.abs(place - wished) < Math.abs(best - wished) ? place : best));
 }
 
 /** One band: ruler, groups, people, moves, notes, cells by field, yards. */
@@ -49,6 +50,7 @@ export function bandText(sheet: Sheet, days: readonly IsoDate[], style: BandStyl
   const head = (text: string): readonly Sign[] => [...text].map((glyph) => ({ glyph, part: "head" as const }));
   const moves = movesOf(scenario, sheet.plan);
   const noted = new Set(notesOf(sheet).numbered.map((note) => note.day));
+  const yards = scenario.yards.filter((yard) => sheet.plan.stays.some((stay) => stay.yard === yard.name));
   const counts = (count: (day: IsoDate) => number): readonly Sign[] => days.map((day) => dayed(day, count(day) === 0 ? " " : String(Math.min(9, count(day)))));
   return [
     row("", head(monthLine(days))), row("", head(sureLine(sheet, days))), row("", head(mondayLine(days))),
@@ -58,9 +60,9 @@ export function bandText(sheet: Sheet, days: readonly IsoDate[], style: BandStyl
     row("Notes", days.map((day) => ({ glyph: noted.has(day) ? "^" : " ", part: "note" as const }))),
     ...scenario.fields.flatMap((field) => {
       const cells = scenario.cells.filter((cell) => cell.field === field.name);
-      return [field.name, ...cells.map((cell) => row(cell.name, cellLine(sheet, days, cell, style.glyphs)))];
+      return [field.name.slice(0, style.label + 1 + days.length), ...cells.map((cell) => row(cell.name, cellLine(sheet, days, cell, style.glyphs)))];
     }),
-    "Yards", ...scenario.yards.map((yard) => row(yard.name, yardLine(sheet, days, yard.name, style.glyphs))),
+    ...(yards.length > 0 ? ["Yards"] : []), ...yards.map((yard) => row(yard.name, yardLine(sheet, days, yard.name, style.glyphs))),
   ].join("\n");
 }
 
@@ -91,13 +93,13 @@ function wordsAt(length: number, words: readonly { readonly at: number; readonly
   return line.padEnd(length);
 }
 
-/** Months at their first day, shortened where the next one begins too soon. */
+/** Months at their first day, shortened or left out where the next one begins too soon. */
 function monthLine(days: readonly IsoDate[]): string {
   const starts = days.flatMap((day, at) => (at === 0 || dayFigure(day) === 1 ? [at] : []));
   return wordsAt(days.length, starts.map((at, i) => {
     const room = (starts[i + 1] ?? days.length + 1) - at - 1;
     const name = monthYear(days[at]!);
-    return { at, text: name.length <= room ? name : name.slice(0, Math.min(3, room)) };
+    return { at, text: name.length <= room ? name : room < 3 ? "" : name.slice(0, 3) };
   }));
 }
 
@@ -118,15 +120,19 @@ function sureLine({ made }: Sheet, days: readonly IsoDate[]): string {
   }));
 }
 
-/** Where a group stands: the name of the place from the stay's first day, as much of it as the stay has days. */
+/** A stay that is too short for the name of its place. */
+const TOO_SHORT = "~";
+
+/** Where a group stands: the name of the place from the stay's first day, whole or not at all, as a letter alone would mean animals. */
 function placeLine({ scenario, plan }: Sheet, days: readonly IsoDate[], name: string): readonly Sign[] {
   const kind = scenario.groups.find((group) => group.name === name)!.kind;
   const stays = plan.stays.filter((stay) => stay.group === name);
   const signs: Sign[] = days.map((day) => dayed(day, " "));
   for (const stay of stays) {
     const held = days.flatMap((day, i) => (spanHolds(stay, day) ? [i] : []));
+    const words = [stay.cell ?? stay.yard!, ...(stay.cell === null ? ["yard"] : [])].find((one) => one.length <= held.length);
     held.forEach((i, at) => {
-      signs[i] = { glyph: (stay.cell ?? stay.yard!)[at] ?? "-", part: "stay", kind };
+      signs[i] = { glyph: words === undefined ? TOO_SHORT : words[at] ?? "-", part: "stay", kind };
     });
   }
   return signs;
@@ -150,10 +156,9 @@ function yardLine(sheet: Sheet, days: readonly IsoDate[], yard: string, glyphs: 
   return days.map((day) => staySign(sheet, stays, day, glyphs) ?? { glyph: ".", part: null });
 }
 
-/** The group that stands there; groups that run together show as their host, others as two. */
+/** The group that stands there, or the sign of two. */
 function staySign({ scenario }: Sheet, stays: readonly Stay[], day: IsoDate, glyphs: Glyphs): Sign | null {
   const there = scenario.groups.filter((group) => stays.some((stay) => stay.group === group.name && spanHolds(stay, day)));
-  const hosts = there.filter((group) => !there.some((other) => other.name === hostOn(group, day)));
-  if (hosts.length === 0) return null;
-  return { glyph: hosts.length > 1 ? "&" : glyphs.get(hosts[0]!.name)!, part: "stay", kind: hosts[0]!.kind };
+  if (there.length === 0) return null;
+  return { glyph: there.length > 1 ? "&" : glyphs.get(there[0]!.name)!, part: "stay", kind: there[0]!.kind };
 }

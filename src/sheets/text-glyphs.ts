@@ -8,7 +8,7 @@ import { shutGround, shutWords } from "./shut-ground.js";
 export type Glyphs = ReadonlyMap<string, string>;
 
 /** Characters with a meaning of their own; x is closed ground. */
-const TAKEN = ["x", ".", ":", "/", "&"];
+const TAKEN = ["x", ".", ":", "/", "&", "~"];
 
 export function glyphsOf({ groups }: Scenario): Glyphs {
   const glyphs = new Map<string, string>();
@@ -28,10 +28,14 @@ function wishes(group: Group): readonly string[] {
   return [...own, ...name, ..."abcdefghijklmnopqrstuvwyzABCDEFGHIJKLMNOPQRSTUVWYZ"];
 }
 
-/** What each character means, and what ground is closed when. */
+/** What each character means, and for which letter of the sheets it stands; and what ground is closed when. */
 export function textKey(sheet: Sheet, glyphs: Glyphs): string {
-  const groups = sheet.scenario.groups.map((group) => `${glyphs.get(group.name)!} ${group.name} (${headWords(group)})`);
-  return `${groups.join(", ")}; . at rest, x closed, : part shut, / cut, & two groups. ${shutList(sheet)}`.trim();
+  const groups = sheet.scenario.groups.map((group) => {
+    const glyph = glyphs.get(group.name)!;
+    return `${glyph}${glyph === group.letter ? "" : ` for ${group.letter}`} ${group.name} (${headWords(group)})`;
+  });
+  const signs = ". at rest, x closed, : part shut, / cut, & two groups, ~ too short for the place's name (see its row)";
+  return `${groups.join(", ")}; ${signs}. ${shutList(sheet)}`.trim();
 }
 
 /** "Closed: hay F3, F4 12 May to 4 Jul; nesting K2 10 Apr to 20 Jun." */

@@ -1,10 +1,18 @@
-import { describe, expect, it } from "vitest";
+import { fc, it } from "@fast-check/vitest";
+import { describe, expect } from "vitest";
+import { hayWords as hayOnTerminal } from "../../src/cli/words.js";
 import type { Sheet } from "../../src/sheets/made.js";
 import { madeDates, sureOf } from "../../src/sheets/made.js";
 import { nextFree } from "../../src/sheets/next-free.js";
-import { notesOf } from "../../src/sheets/notes.js";
+import { aboutMoney, hayWords, priceWords } from "../../src/sheets/figure-words.js";
+import { yardWords } from "../../src/sheets/grid/right-edge.js";
+import { notesOf, othersWords } from "../../src/sheets/notes.js";
+import { RUNNING } from "../../src/sheets/rule-words.js";
+import { seasonGridHtml } from "../../src/sheets/season-grid-html.js";
+import { seasonGridText } from "../../src/sheets/season-grid-text.js";
 import { movesOf } from "../../src/sheets/season-days.js";
 import { shutGround, shutWords } from "../../src/sheets/shut-ground.js";
+import { busySeason } from "./busy-season.js";
 import { TINY, TINY_MADE, TINY_PLAN, TINY_REPORT } from "../golden/tiny-season.js";
 
 const sheet: Sheet = { scenario: TINY, plan: TINY_PLAN, report: TINY_REPORT, made: TINY_MADE };
@@ -27,6 +35,8 @@ describe("ground to be left alone", () => {
     const [afterHens] = shutGround(sheet, cellOf("H1"));
     expect(afterHens).toMatchObject({ firstDay: "2027-05-13", lastDay: "2027-06-02", reason: "after hens" });
     expect(shutWords(afterHens!)).toBe("after hens, 90 % open");
+    // a hen house's ground is a hundredth of the cell: no figure, as "100 % open" beside a wire would make nobody wiser
+    expect(["after hens", "after hens, 90 % open", "after hens"]).toEqual([0.99, 0.94, 0.95].map((openShare) => shutWords({ ...afterHens!, openShare })));
     // 0.06 of 0.30 ha is 20 %, less than the least of 25 % that may be grazed
     expect(shutGround(sheet, cellOf("F3"))).toEqual([{ firstDay: "2027-05-24", lastDay: "2027-06-25", reason: "after pigs", openShare: 0 }]);
   });
@@ -53,17 +63,83 @@ describe("next free", () => {
 
 describe("notes", () => {
   const notes = notesOf(sheet);
-  it("are numbered by day, touching walk days told once, running costs and small ones apart", () => {
+  it("are numbered by day, touching walk days told once, running costs and others apart", () => {
     expect(notes.numbered.map((note) => [note.number, note.day, note.black])).toEqual([[1, "2027-05-13", false], [2, "2027-05-19", false], [3, "2027-06-05", false]]);
     expect(notes.numbered[2]!.text).toBe("Sat 5 Jun to Sat 12 Jun: 8 days of grass, 15 wished. About £17.");
-    expect(notes.small).toEqual([{ words: "stays longer than usual", times: 1, money: 0.2 }]);
+    expect(notes.others).toEqual([{ words: "stays longer than usual", times: 1, money: 0.2 }]);
     expect(notes.running).toEqual([{ words: "hay fed", times: 2, money: 36 }, { words: "moves and hauls", times: 1, money: 10.5 }]);
   });
 
   it("leave no money out", () => {
-    const shown = notes.small.concat(notes.running).reduce((sum, one) => sum + one.money, 0);
+    const shown = notes.others.concat(notes.running).reduce((sum, one) => sum + one.money, 0);
     const numbered = TINY_REPORT.charges.reduce((sum, charge) => sum + charge.money, 0) - shown;
     expect(numbered).toBeCloseTo(3.4 + 4 + 9 + 8.3, 9);
+  });
+});
+
+describe("notes of a full plan", () => {
+  const busy = busySeason();
+  const notes = notesOf(busy);
+  const priced = notes.numbered.filter((note) => !note.black);
+
+  it("are the dearest of all rules together, in the order of the calendar, each once", () => {
+    // 205 days are 6.7 months; two triangles a month
+    expect(priced.length).toBe(13);
+    expect(priced.map((note) => note.number)).toEqual(priced.map((_, i) => i + 1));
+    expect(priced.map((note) => note.day)).toEqual(priced.map((note) => note.day).sort());
+    expect(new Set(priced.map((note) => note.text)).size).toBe(priced.length);
+    const cheapest = Math.min(...priced.map((note) => note.money));
+    // every single charge that is dearer than the cheapest note is a part of some note
+    const dearer = busy.report.charges.filter((charge) => charge.money > cheapest && !RUNNING.includes(charge.rule));
+    expect(dearer.length).toBeGreaterThan(3);
+    for (const { cell, found } of dearer) expect(priced.some((note) => note.text.includes(found) && note.text.includes(cell!)), `${cell} ${found}`).toBe(true);
+  });
+
+  it("tell cells of which the same is found as one, at the end of the days that are judged", () => {
+    const wanted = priced.find((note) => note.text.includes("0 % opened"))!;
+    expect(wanted.text).toBe("By Sun 31 Oct: H1, H2, H3, H4, 0 % opened, all of it wished. About £50.");
+    expect(wanted.day).toBe("2027-10-31");
+  });
+
+  it("give no number to what costs under one while dearer ones go without", () => {
+    expect(priced.every((note) => !note.text.includes("nder £1"))).toBe(true);
+    const all = busy.report.charges.reduce((sum, charge) => sum + charge.money, 0);
+    const told = [...priced, ...notes.others, ...notes.running].reduce((sum, one) => sum + one.money, 0);
+    expect(told).toBeCloseTo(all, 6);
+    expect(othersWords(notes, "GBP")).toMatch(/^Others at a price, £\d+ together: /);
+  });
+
+  it("have the same triangles on the grid, on the terminal and in the list", () => {
+    const { scenario, plan, report, made } = busy;
+    const page = seasonGridHtml(scenario, plan, report, made);
+    const text = seasonGridText(scenario, plan, report, made, { columns: 200 });
+    for (const { number, text: words } of priced) {
+      expect(page).toContain(`Allowed at a price, number ${number}. ${words}`);
+      expect(text.replaceAll(/\n +/g, " ")).toContain(`${number}  ${words}`);
+    }
+    const caps = text.split("\n").filter((line) => line.startsWith("Notes")).join("").match(/\^/g)!;
+    expect(caps.length).toBe(new Set(priced.map((note) => note.day)).size);
+  });
+});
+
+describe("figures", () => {
+  it("of money are no finer than they are known", () => {
+    expect([0.2, 8.4, 99.4, 102.6, 842, 1610.4].map((money) => priceWords(money, "GBP"))).toEqual(["under £1", "£8", "£99", "£105", "£840", "£1,610"]);
+    expect(aboutMoney(1258, "USD")).toBe("about $1,260");
+  });
+
+  it.prop([fc.double({ min: 0, max: 30_000, noNaN: true }), fc.constantFrom("US", "metric"), fc.array(fc.double({ min: 0, max: 30_000, noNaN: true }), { maxLength: 2 })])(
+    "of hay are those of the terminal", (kg, units, others) => {
+      expect(hayWords(kg, units, others)).toBe(hayOnTerminal(kg, units, others));
+    },
+  );
+
+  it("of the yard are told for each group that stands in it, the lowest and highest of the kinds of year", () => {
+    const year = (cows: number, hens: number) => ({ kg: 0, yardDays: { Cows: cows, Hens: hens, Pigs: 40 } });
+    const hay = { dry: year(5, 6), usual: year(2, 6), wet: year(2, 20) };
+    expect(yardWords({ ...sheet, made: { ...TINY_MADE, hay } }, "Yard")).toEqual(["C 2 days (2 to 5)", "L 6 days (6 to 20)"]);
+    const alone = { ...TINY_PLAN, stays: TINY_PLAN.stays.filter((stay) => stay.group === "Cows") };
+    expect(yardWords({ ...sheet, plan: alone }, "Yard")).toEqual(["2 days (2 to 5)"]);
   });
 });
 

@@ -4,20 +4,31 @@ import { orderedPlan } from "../../src/plan/standings.js";
 import { addDays, weekdayOf } from "../../src/quantity/calendar.js";
 import { seasonGridHtml } from "../../src/sheets/season-grid-html.js";
 import { pushedApart } from "../../src/sheets/grid/group-rows.js";
-import { daySpans } from "../../src/sheets/grid/parts.js";
-import { HEIGHT, WIDTH } from "../../src/sheets/grid/layout.js";
-import { MARKS } from "../../src/sheets/marks.js";
-import { madeDates } from "../../src/sheets/made.js";
+import { daySpans, wholeParts } from "../../src/sheets/grid/parts.js";
+import { bar } from "../../src/sheets/grid/bars.js";
+import { footOf } from "../../src/sheets/grid/foot.js";
+import { keyRows } from "../../src/sheets/grid/key.js";
+import { frameOf, HEIGHT, layoutOf, WIDTH, type Frame, type Layout } from "../../src/sheets/grid/layout.js";
+import { restOf } from "../../src/sheets/grid/stay-facts.js";
+import { wire } from "../../src/sheets/grid/wire.js";
+import { notesOf } from "../../src/sheets/notes.js";
+import { shutGround } from "../../src/sheets/shut-ground.js";
+import { markOf, MARKS } from "../../src/sheets/marks.js";
+import { madeDates, type Sheet } from "../../src/sheets/made.js";
 import { seasonDays } from "../../src/sheets/season-days.js";
 import { lifelike } from "../fixtures/lifelike.js";
 import { cell, group, tinyFarm } from "../fixtures/tiny-farm.js";
 import { expectGolden } from "../golden/golden.js";
 import { TINY, TINY_MADE, TINY_PLAN, TINY_REPORT } from "../golden/tiny-season.js";
+import { busySeason } from "./busy-season.js";
 import { BROWSER, printed } from "./printed.js";
 import { faultsOf } from "./well-formed.js";
 
 const { scenario, plan, report, made } = lifelike();
 const html = seasonGridHtml(scenario, plan, report, made);
+const busy = busySeason();
+const busyPage = seasonGridHtml(busy.scenario, busy.plan, busy.report, busy.made);
+const frameWithRows = (frame: Frame): Layout => layoutOf(frame, 30);
 const tiny = seasonGridHtml(TINY, TINY_PLAN, TINY_REPORT, TINY_MADE);
 
 /** Every kind at once, 42 cells, US units, names that try to break out of the page. */
@@ -35,8 +46,20 @@ function crowded(): string {
 describe("season grid as a page", () => {
   it("is the one that was looked at", () => expectGolden("tiny/season-grid.html", tiny));
 
-  it.each([["lifelike", html], ["tiny", tiny], ["crowded", crowded()]])("is well-formed, ids once: %s", (_, page) => {
+  it.each([["lifelike", html], ["busy", busyPage], ["tiny", tiny], ["crowded", crowded()]])("is well-formed, ids once: %s", (_, page) => {
     expect(faultsOf(page)).toEqual([]);
+  });
+
+  it("fits the window: no width of its own on a screen, the paper's in print", () => {
+    const [screen, print] = html.split("@media print");
+    expect(screen).toContain(".sheet svg{width:100%;");
+    expect(print).toMatch(/\.sheet svg\{width:281\.0mm;min-width:0/);
+    expect(html).not.toMatch(/<svg[^>]* width=/);
+  });
+
+  it("tells cautions without keys of tables", () => {
+    expect(tiny.slice(tiny.indexOf('id="cautions"'))).not.toMatch(/energiser\.|heat\.|from memory|common practice|\([a-z]+\.[a-z]/);
+    expect(tiny).toContain("No hauls on hot, close days (THI 79 or more)");
   });
 
   it("needs nothing from outside", () => {
@@ -44,7 +67,7 @@ describe("season grid as a page", () => {
   });
 
   it("draws nothing outside its paper", () => {
-    for (const page of [html, tiny, crowded()]) {
+    for (const page of [html, busyPage, tiny, crowded()]) {
       for (const [, x, y, w, h] of page.matchAll(/<rect x="([-\d.]+)" y="([-\d.]+)" width="([\d.]+)" height="([\d.]+)"/g)) {
         expect(Number(x)).toBeGreaterThanOrEqual(0.5);
         expect(Number(x) + Number(w)).toBeLessThanOrEqual(WIDTH - 0.5);
@@ -91,6 +114,67 @@ describe("season grid as a page", () => {
   });
 });
 
+describe("the key", () => {
+  const wordsOf = (from: Sheet): string[] => {
+    const key = keyRows(frameOf(from, wholeParts(from)[0]!), notesOf(from).numbered);
+    return key.flat().map((entry) => entry.words);
+  };
+  const tinySheet: Sheet = { scenario: TINY, plan: TINY_PLAN, report: TINY_REPORT, made: TINY_MADE };
+
+  it("shows what the sheet shows", () => {
+    expect(wordsOf(tinySheet)).toEqual([
+      "done or firm", "likely", "young cows", "hens", "pigs, by strips (P 1)", "closed, and why", "shut in part", "cut", "days rested", "hens follow", "allowed at a price",
+    ]);
+    expect(wordsOf(busy)).toContain("C+Cb together");
+  });
+
+  it("and nothing else", () => {
+    const cows = { ...TINY_PLAN, stays: TINY_PLAN.stays.filter((stay) => stay.group === "Cows"), cuts: [] };
+    const open = { ...TINY, cells: TINY.cells.map((one) => ({ ...one, closed: [] })) };
+    const unpaid = { ...TINY_REPORT, charges: [], cells: [] };
+    expect(wordsOf({ scenario: open, plan: cows, report: unpaid, made: { ...TINY_MADE, ...madeDates("2027-05-20") } })).toEqual(["done or firm", "days rested"]);
+  });
+});
+
+describe("narrow bars", () => {
+  const drawn = (labels: readonly (readonly string[])[], w: number): string =>
+    bar({ kind: "pigs", mark: markOf(group("Pigs", { kind: "pigs", letter: "P" })), sure: "firm", labels, box: { x: 10, y: 10, w, h: 4 } });
+
+  it("say nothing where a strip's number does not fit, and never press it together", () => {
+    expect(drawn([["P 11"]], 15)).toContain(">P 11</text>");
+    expect(drawn([["P 11"]], 2.1)).not.toContain("<text");
+    expect(drawn([["P 11"]], 2.1) + drawn([["C+Cb"], ["C", "Cb"]], 3)).not.toContain("textLength");
+  });
+
+  it("set the letters of two groups one under the other", () => {
+    expect(drawn([["C+Cb"], ["C", "Cb"]], 12)).toContain(">C+Cb</text>");
+    expect([...drawn([["C+Cb"], ["C", "Cb"]], 3.4).matchAll(/<text[^>]*>(\w+)<\/text>/g)].map((match) => match[1])).toEqual(["C", "Cb"]);
+  });
+
+  it("call a yard that does not fit its day a yard", () => {
+    const plan_ = { ...TINY_PLAN, stays: TINY_PLAN.stays.map((stay) => (stay.yard === null ? stay : { ...stay, yard: "Long barn yard", lastDay: stay.firstDay })) };
+    const farm = { ...TINY, yards: TINY.yards.map((yard) => ({ ...yard, name: "Long barn yard" })) };
+    expect(seasonGridHtml(farm, plan_, TINY_REPORT, TINY_MADE)).toMatch(/rotate\(-90[^>]*>yard<\/text>/);
+  });
+});
+
+describe("a figure of rest", () => {
+  it("has its room: the wire of worked ground ends before it", () => {
+    const cows = TINY_PLAN.stays.map((stay) => (stay.cell === "F2" && stay.firstDay === "2027-05-19" ? { ...stay, cell: "H1", firstDay: "2027-05-24" } : stay));
+    const busyH1: Sheet = { scenario: TINY, plan: { ...TINY_PLAN, stays: cows }, report: TINY_REPORT, made: TINY_MADE };
+    const frame = frameOf(busyH1, wholeParts(busyH1)[0]!);
+    const here = cows.filter((stay) => stay.cell === "H1");
+    const shut = shutGround(busyH1, TINY.cells[0]!);
+    expect(shut.map((span) => [span.firstDay, span.lastDay])).toEqual([["2027-05-13", "2027-05-23"]]);
+    const rest = restOf(frame, here.at(-1)!, here, shut)!;
+    expect(rest.days).toBe(20);
+    const ends = [...wire(frameWithRows(frame), { of: TINY.cells[0]!, y: 50, h: 5 }, shut[0]!, [rest]).matchAll(/L([\d.]+) /g)].map(([, x]) => Number(x));
+    expect(Math.max(...ends)).toBeLessThan(rest.from);
+    // ground that is closed to its last day keeps its whole wire, and the figure stays away
+    expect(restOf(frame, here.at(-1)!, here, shut.map((span) => ({ ...span, openShare: 0 })))).toBeNull();
+  });
+});
+
 describe("triangles", () => {
   it("stand over their days, and apart where two would overlap, also at the end of the sheet", () => {
     expect(pushedApart([10, 50], 2, 98, 4)).toEqual([10, 50]);
@@ -118,9 +202,35 @@ describe("sheets", () => {
     expect(html).toContain("Throw older sheets away.");
   });
 
+  it("hold 18 cells, five groups, three yards and many notes in two, however full the foot", () => {
+    expect(busyPage).toContain("Sheet 2 of 2");
+    expect(busyPage).not.toContain("Sheet 1 of 4");
+    // rows shrink to 4.6 mm and no further: cell codes stand one row apart
+    const codes = [...busyPage.matchAll(/<text x="5\.6" y="([\d.]+)"/g)].map(([, y]) => Number(y));
+    const apart = codes.slice(1).map((y, i) => y - codes[i]!).filter((step) => step > 0);
+    expect(Math.min(...apart)).toBeGreaterThanOrEqual(4.59);
+    expect(codes.length).toBe(36);
+  });
+
+  it("keep only the yards that are used on their days", () => {
+    const yardRows = (name: string): number => [...busyPage.matchAll(new RegExp(`font-size="3"[^>]*>${name}</text>`, "g"))].length;
+    expect(busy.scenario.yards.map((yard) => [yard.name, yardRows(yard.name)])).toEqual([["Barn lot", 1], ["Hen barn", 2], ["Bull pen", 2]]);
+  });
+
+  it("tell in the foot the dearest notes that fit, and how many more there are", () => {
+    const notes = notesOf(busy);
+    const foot = footOf(frameOf(busy, wholeParts(busy)[0]!), notes, { noteRows: 1, lines: 3 });
+    const [block] = foot.notes;
+    const left = notes.numbered.filter((note) => wholeParts(busy)[0]!.days.includes(note.day) && !block!.notes.includes(note));
+    expect(block!.more).toBe(left.length);
+    expect(left.length).toBeGreaterThan(0);
+    expect(Math.max(...left.map((note) => note.money))).toBeLessThanOrEqual(Math.min(...block!.notes.map((note) => note.money)));
+    expect(block!.notes.map((note) => note.number)).toEqual(block!.notes.map((note) => note.number).sort((a, b) => a - b));
+  });
+
   // points: 72 to the inch; ISO 216 A4 297 x 210 mm, A3 420 x 297 mm; US letter 11 x 8.5 in
   it.skipIf(!BROWSER).each([["A4", 842, 595], ["A3", 1191, 842], ["letter", 792, 612]] as const)("print 205 days of 18 cells on two sheets of %s", (paper, wide, high) => {
-    const { pages, size } = printed(seasonGridHtml(scenario, plan, report, made, { paper }));
+    const { pages, size } = printed(seasonGridHtml(busy.scenario, busy.plan, busy.report, busy.made, { paper }));
     expect(pages).toBe(2);
     expect(Math.abs(size[0] - wide) + Math.abs(size[1] - high)).toBeLessThanOrEqual(1);
   }, 60_000);

@@ -2,13 +2,16 @@ import { test, fc } from "@fast-check/vitest";
 import { describe, expect, it } from "vitest";
 import { seasonGridText } from "../../src/sheets/season-grid-text.js";
 import { glyphsOf } from "../../src/sheets/text-glyphs.js";
-import { bandsOf } from "../../src/sheets/text-bands.js";
+import { bandsOf, labelWidth } from "../../src/sheets/text-bands.js";
 import { seasonDays } from "../../src/sheets/season-days.js";
 import { lifelike } from "../fixtures/lifelike.js";
+import { daysBetween } from "../../src/quantity/calendar.js";
+import { busySeason } from "./busy-season.js";
 import { expectGolden } from "../golden/golden.js";
 import { TINY, TINY_MADE, TINY_PLAN, TINY_REPORT } from "../golden/tiny-season.js";
 
 const { scenario, plan, report, made } = lifelike();
+const busy = busySeason();
 const text = (columns: number): string => seasonGridText(scenario, plan, report, made, { columns });
 
 describe("season grid for a terminal", () => {
@@ -32,6 +35,39 @@ describe("season grid for a terminal", () => {
       for (const day of [stay.firstDay, stay.lastDay]) expect(season[days.indexOf(day)]).toBe(letter);
     }
     expect([...season].filter((sign) => sign === "P").length).toBe(56);
+  });
+
+  it("shows the whole code of a place or none of it: a letter alone would mean animals", () => {
+    const label = labelWidth(busy.scenario);
+    const names = [...busy.scenario.cells, ...busy.scenario.yards].map((place) => place.name);
+    for (const columns of [80, 100, 200]) {
+      const rows = seasonGridText(busy.scenario, busy.plan, busy.report, busy.made, { columns }).split("\n");
+      for (const { name } of busy.scenario.groups) {
+        const stays = rows.filter((row) => row.startsWith(`${name.padEnd(label)} `)).map((row) => row.slice(label + 1));
+        expect(stays.length).toBeGreaterThan(0);
+        const codes = names.reduce((row, code) => row.replaceAll(code, " "), stays.join(" ")).replaceAll("yard", " ");
+        expect(codes).toMatch(/^[-~ ]*$/);
+      }
+    }
+  });
+
+  it("marks two groups in one place as two", () => {
+    const rows = seasonGridText(busy.scenario, busy.plan, busy.report, busy.made, { columns: 80 }).split("\n");
+    const days = (sign: string): number => rows.filter((row) => busy.scenario.cells.some((cell) => row.startsWith(`${cell.name} `))).join("").split(sign).length - 1;
+    const beside = busy.plan.stays.filter((stay) => stay.group === "Bull" && stay.cell !== null).reduce((sum, stay) => sum + daysBetween(stay.firstDay, stay.lastDay) + 1, 0);
+    expect(days("&")).toBe(beside);
+    expect(rows.join(" ")).toContain("b for Cb Bull (1 bull)");
+  });
+
+  it("spreads the days evenly over the bands", () => {
+    for (const most of [40, 71, 100, 191]) {
+      const lengths = bandsOf(seasonDays(scenario), most).map((band) => band.length);
+      expect(Math.max(...lengths)).toBeLessThanOrEqual(most);
+      // a break is on the nearest Monday, half a week off at most; a band has two of them
+      expect(Math.max(...lengths) - Math.min(...lengths)).toBeLessThanOrEqual(14);
+    }
+    // 3 days too many for one band are not left to a band of 3
+    expect(Math.min(...bandsOf(seasonDays(scenario), 202).map((band) => band.length))).toBeGreaterThan(90);
   });
 
   it("begins every band but the first on a Monday", () => {

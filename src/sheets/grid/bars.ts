@@ -13,8 +13,8 @@ export interface Bar {
   readonly kind: Kind;
   readonly mark: GroupMark;
   readonly sure: Sure;
-  /** The letter, "P 3" for a strip, or the letters of groups that run together. */
-  readonly label: string;
+  /** What it may say, each in lines: the letter, "P 3" for a strip, "C+Cb" for groups that run together. The first that fits is taken. */
+  readonly labels: readonly (readonly string[])[];
   readonly box: Box;
 }
 
@@ -39,22 +39,53 @@ function notch({ x, y, h, w }: Box): string {
 }
 
 function letters(one: Bar, onSolid: boolean): string {
-  const { box, label } = one;
-  const middlesX = box.w > LONG && one.sure !== "outline" ? [box.x + 4, box.x + box.w / 2, box.x + box.w - 4] : box.w > LONG ? [1, 3, 5].map((part) => box.x + (box.w * part) / 6) : [box.x + box.w / 2];
-  return middlesX.map((x) => letter(one, x, label, onSolid)).join("");
+  const { box, sure } = one;
+  const room = box.w - (sure === "likely" && onSolid ? Math.min(1.4, box.w * 0.4) : 0.5);
+  const label = fittingLabel(one.labels, room, box.h);
+  if (label === null) return "";
+  const thrice = sure === "outline" ? [1, 3, 5].map((part) => box.x + (box.w * part) / 6) : [box.x + 4, box.x + box.w / 2, box.x + box.w - 4];
+  return (box.w > LONG ? thrice : [box.x + box.w / 2]).map((x) => letter(one, x, label, onSolid)).join("");
 }
 
-/** A letter on its plate; where a plate does not fit, the letter alone with a rim of paper. */
-function letter({ box, sure }: Bar, x: number, label: string, onSolid: boolean): string {
-  const most = box.h * 0.72 / MM_PER_PT;
-  const full = Math.min(LETTER_PT, most) * (label.length > 2 ? 0.88 : 1);
-  const room = box.w - (sure === "likely" && onSolid ? Math.min(1.4, box.w * 0.4) : 0.5);
-  const pt = Math.max(4.5, Math.min(full, (full * room) / textWidth(label, full, true)));
-  const wide = textWidth(label, pt, true);
-  const y = box.y + box.h / 2 + pt * MM_PER_PT * 0.36;
-  if (onSolid) return text(x, y, label, { pt, bold: true, anchor: "middle", as: "reverse" });
-  if (sure === "outline") return text(x, y, label, { pt, bold: true, anchor: "middle" });
-  const plate: Box = { x: x - wide / 2 - 0.45, y: box.y + box.h * 0.12, w: wide + 0.9, h: box.h * 0.76 };
-  if (plate.w > box.w - 0.8) return text(x, y, label, { pt, bold: true, anchor: "middle", as: "rim" });
-  return rect(plate, 'class="plate"') + text(x, y, label, { pt, bold: true, anchor: "middle" });
+/** Words of a bar as they fit it: in one or more lines, or on end. */
+interface Label {
+  readonly lines: readonly string[];
+  readonly pt: number;
+  readonly onEnd: boolean;
+}
+
+/** Smallest sizes that can still be read: a letter alone, more letters, letters one under the other, on end. */
+const LEAST_PT = { letter: 4, line: 5.5, lines: 3.8, onEnd: 5 } as const;
+
+function fittingLabel(labels: Bar["labels"], wide: number, high: number): Label | null {
+  const sized = (lines: readonly string[], [across, up]: readonly [number, number]): number => {
+    const full = Math.min(LETTER_PT, ((up / lines.length) * 0.72) / MM_PER_PT) * (lines.join("").length > 2 && lines.length === 1 ? 0.88 : 1);
+    return Math.min(full, ...lines.map((words) => across / textWidth(words, 1, true)));
+  };
+  for (const lines of labels) {
+    const pt = sized(lines, [wide, lines.length > 1 ? high * 1.2 : high]);
+    const least = lines.length > 1 ? LEAST_PT.lines : lines[0]!.length === 1 ? LEAST_PT.letter : LEAST_PT.line;
+    if (pt >= least) return { lines, pt, onEnd: false };
+    const endPt = sized(lines, [high - 0.4, wide * 1.1]);
+    if (lines.length === 1 && /^\S\S+$/.test(lines[0]!) && endPt >= LEAST_PT.onEnd) return { lines, pt: endPt, onEnd: true };
+  }
+  return null;
+}
+
+/** Letters on a plate; where a plate does not fit, the plate takes all of the bar's width. */
+function letter({ box, sure }: Bar, x: number, label: Label, onSolid: boolean): string {
+  const words = labelText(label, x, box.y + box.h / 2, onSolid ? "reverse" : "");
+  if (onSolid || sure === "outline") return words;
+  const wide = Math.max(...label.lines.map((one) => textWidth(one, label.pt, true))) + 0.9;
+  const narrow = label.onEnd || label.lines.length > 1 || wide > box.w - 0.8;
+  const plate = narrow ? inset(box, Math.min(0.3, box.w / 8)) : { x: x - wide / 2, y: box.y + box.h * 0.12, w: wide, h: box.h * 0.76 };
+  return rect(plate, 'class="plate"') + words;
+}
+
+function labelText({ lines, pt, onEnd }: Label, x: number, middle: number, as: string): string {
+  const size = pt * MM_PER_PT;
+  if (onEnd) return text(x + size * 0.36, middle, lines[0]!, { pt, bold: true, anchor: "middle", turn: -90, as });
+  const pitch = size * 0.92;
+  const first = middle + size * 0.36 - (pitch * (lines.length - 1)) / 2;
+  return lines.map((words, i) => text(x, first + i * pitch, words, { pt, bold: true, anchor: "middle", as })).join("");
 }

@@ -9,8 +9,10 @@ export const PAPERS = {
 } as const;
 export type Paper = keyof typeof PAPERS;
 
-/** How much larger than A4 the drawing stands on a screen, so that the smallest figure has 12 px. */
-const SCREEN_SCALE = 1.66;
+/** On a screen the drawing takes the window's width, but for windows too narrow to read it in: there it scrolls. */
+const LEAST_PX = 1080;
+/** How much larger than A4 it becomes at most. */
+const SCREEN_MOST = 2;
 
 /** The drawing counts its widths in this sans, which the machine's own may pass; the page beside it takes the machine's. */
 const DRAWN_IN = '"Liberation Sans",Arial,Helvetica,system-ui,sans-serif';
@@ -18,7 +20,7 @@ const DRAWN_IN = '"Liberation Sans",Arial,Helvetica,system-ui,sans-serif';
 const SCREEN = `
 :root{--ink:#1B1A17;--soft:#55524A;--paper:#FBFAF5;--weekend:#EDEAE0;--rule:#8A867C;--pick:#14507A}
 *{box-sizing:border-box}
-body{margin:0;padding:20px;background:var(--paper);color:var(--ink);font:16px/1.45 system-ui,"Liberation Sans",Arial,sans-serif;font-variant-numeric:tabular-nums}
+body{margin:0;padding:12px;background:var(--paper);color:var(--ink);font:16px/1.45 system-ui,"Liberation Sans",Arial,sans-serif;font-variant-numeric:tabular-nums}
 .sheet{overflow-x:auto;margin:0 0 32px;border-top:3px solid var(--ink);padding-top:12px}
 .sheet:focus-visible{outline:3px solid var(--pick)}
 h1{font-size:22px;margin:0 0 8px}h2{font-size:19px;margin:0 0 8px;border-top:3px solid var(--ink);padding-top:12px}h3{font-size:16px;margin:12px 0 8px}
@@ -67,7 +69,8 @@ ${KINDS.map((kind) => `.k-${kind}`).join(",")}{--fill:#fff;--line:#000}
  */
 export function gridCss(paper: Paper, width: number): string {
   const { page, scale } = PAPERS[paper];
-  const size = (by: number): string => `.sheet svg{width:${(width * by).toFixed(1)}mm}`;
+  const onScreen = `.sheet svg{width:100%;min-width:${LEAST_PX}px;max-width:${(width * SCREEN_MOST).toFixed(0)}mm}`;
+  const onPaper = `.sheet svg{width:${(width * scale).toFixed(1)}mm;min-width:0;max-width:none}`;
   const kinds = KINDS.map((kind) => `.k-${kind}{--fill:${MARKS[kind].fill};--line:${MARKS[kind].line}}`).join("\n");
-  return `${SCREEN}${DRAWING}\n${size(SCREEN_SCALE)}\n${kinds}\n@page{size:${page};margin:8mm}\n@media print{${PRINT}\n${size(scale)}\n}`.trim();
+  return `${SCREEN}${DRAWING}\n${onScreen}\n${kinds}\n@page{size:${page};margin:8mm}\n@media print{${PRINT}\n${onPaper}\n}`.trim();
 }

@@ -1,29 +1,36 @@
-import type { Part } from "./parts.js";
 import { cautionsFor } from "../../plan/cautions.js";
-import { hayWords, moneyWords } from "../figure-words.js";
+import { hayWords } from "../figure-words.js";
 import type { Sheet } from "../made.js";
-import { costWords, smallWords, type Note, type Notes } from "../notes.js";
+import { costWords, othersWords, runningWords, type Note, type Notes } from "../notes.js";
 import { triangle } from "./group-rows.js";
 import { KEY_HEIGHT, keyDrawing, keyRows, type KeyRows } from "./key.js";
-import { EDGE, WIDTH, type Layout } from "./layout.js";
+import { EDGE, WIDTH, type Frame, type Layout } from "./layout.js";
 import { text, textWidth } from "./svg.js";
 
 const NOTE_PT = 6.4;
 const LINE_PT = 6.2;
 const NOTE_ROW = 4.1;
-const MOST_NOTE_ROWS = 4;
 const LINE = 2.75;
 const LABEL = 20;
 const TRIANGLE_ROOM = 5;
 const ABOVE = 1.2;
-/** Lines of running text at most, and at least where ground needs the room; what is cut off stands with the table of the plan. */
-export const FOOT_LINES = { most: 5, least: 3 } as const;
+
+/** Rows of notes and lines of running text at most. */
+export interface FootSize {
+  readonly noteRows: number;
+  readonly lines: number;
+}
+
+/** From the fullest to the least, for grids that need the room; what is cut off stands with the tables of the page. */
+export const FOOT_SIZES: readonly FootSize[] = [
+  { noteRows: 4, lines: 5 }, { noteRows: 4, lines: 4 }, { noteRows: 4, lines: 3 }, { noteRows: 3, lines: 3 }, { noteRows: 2, lines: 3 },
+];
 
 interface NoteBlock {
   readonly label: string;
   readonly notes: readonly Note[];
   readonly columns: number;
-  /** Notes for which the foot has no room; the list of the plan has them all. */
+  /** Notes for which the foot has no room; the list of the page has them all. */
   readonly more: number;
 }
 
@@ -35,26 +42,27 @@ export interface Foot {
   readonly height: number;
 }
 
-/**
- * Works the foot out before the grid is laid out, as it takes the grid's room.
- *
- * @param mostLines lines of running text; prices come first, cautions fill the rest
- */
-export function footOf(sheet: Sheet, notes: Notes, days: Part["days"], mostLines: number): Foot {
-  const here = notes.numbered.filter((note) => days.includes(note.day));
+/** Works the foot out before the grid is laid out, as it takes the grid's room: prices come first, cautions fill the rest. */
+export function footOf(frame: Frame, notes: Notes, size: FootSize): Foot {
+  const here = notes.numbered.filter((note) => frame.part.days.includes(note.day));
   const blocks = [
     { label: "To put right", notes: here.filter((note) => note.black) }, { label: "At a price", notes: here.filter((note) => !note.black) },
-  ].filter((block) => block.notes.length > 0).map(({ label, notes: all }) => noteBlock(label, all));
-  const lines = runningText(sheet, notes, mostLines);
-  const rows = blocks.reduce((sum, block) => sum + Math.ceil(block.notes.length / block.columns), 0);
-  const key = keyRows(sheet, here);
+  ].filter((block) => block.notes.length > 0).map(({ label, notes: all }) => noteBlock(label, all, size.noteRows));
+  const lines = runningText(frame.sheet, notes, size.lines);
+  const rows = blocks.reduce((sum, block) => sum + rowsOf(block), 0);
+  const key = keyRows(frame, here);
   return { key, notes: blocks, lines, height: ABOVE + key.length * KEY_HEIGHT + rows * NOTE_ROW + lines.length * LINE + 0.6 };
 }
 
-function noteBlock(label: string, all: readonly Note[]): NoteBlock {
+/** The dearest notes that fit, in order of their numbers. */
+function noteBlock(label: string, all: readonly Note[], mostRows: number): NoteBlock {
   const columns = columnsFor(all);
-  const notes = all.slice(0, columns * MOST_NOTE_ROWS);
-  return { label, notes, columns, more: all.length - notes.length };
+  const chosen = [...all].sort((a, b) => b.money - a.money).slice(0, columns * mostRows);
+  return { label, notes: all.filter((note) => chosen.includes(note)), columns, more: all.length - chosen.length };
+}
+
+function rowsOf({ notes, columns }: NoteBlock): number {
+  return Math.ceil(notes.length / columns);
 }
 
 const room = (columns: number): number => (WIDTH - 2 * EDGE - LABEL) / columns;
@@ -65,36 +73,31 @@ function columnsFor(notes: readonly Note[]): number {
   return [3, 2].find((columns) => longest + TRIANGLE_ROOM <= room(columns) * 1.08) ?? 1;
 }
 
-/** Smaller prices, running costs, cost, hay, and the cautions that fit; the last one always does. */
-function runningText(sheet: Sheet, { small, running, numbered }: Notes, mostLines: number): readonly string[] {
+/** Other prices, running costs, cost, hay, and the cautions that fit; the last one always does. */
+function runningText(sheet: Sheet, notes: Notes, mostLines: number): readonly string[] {
   const { currency } = sheet.made;
-  const sum = small.reduce((total, one) => total + one.money, 0);
-  const prices = [
-    small.length > 0 ? `${numbered.length > 0 ? "Also at" : "At"} a price, ${moneyWords(sum, currency)} together: ${smallWords(small, currency)}.` : "",
-    running.length > 0 ? `Running costs: ${smallWords(running.map((one) => ({ ...one, times: 1 })), currency)}.` : "", costWords(sheet),
-  ].filter((one) => one !== "").join(" ");
-  const about = `${hayLine(sheet)}Nitrogen to the nearest 10. No rest is printed for outline days.`;
+  const figures = [
+    othersWords(notes, currency), runningWords(notes, currency), costWords(sheet), hayLine(sheet),
+    "Nitrogen to the nearest 10. No rest is printed for outline days.",
+  ];
+  const own = wrap(figures.filter((one) => one !== "").join(" "));
   const cautions = cautionsFor(sheet.scenario, sheet.plan).map((caution) => caution.text);
-  const own = [...wrap(prices), ...wrap(about)];
-  const last = cautions.at(-1)!;
-  return [...own, ...cautionLines(cautions.slice(0, -1), last, Math.max(1, mostLines - own.length))];
+  return [...own, ...cautionLines(cautions.slice(0, -1), cautions.at(-1)!, Math.max(1, mostLines - own.length))];
 }
 
 function cautionLines(cautions: readonly string[], last: string, most: number): readonly string[] {
   for (let count = cautions.length; count > 0; count -= 1) {
-    const more = count < cautions.length ? " More cautions stand with the plan." : "";
+    const more = count < cautions.length ? " More cautions stand with the tables." : "";
     const lines = wrap(`${last} ${cautions.slice(0, count).join(" ")}${more}`);
     if (lines.length <= most) return lines;
   }
   return wrap(last);
 }
 
-/** "11 days of hay in a usual year, 5 in a wet, 25 in a dry one." */
-function hayLine({ scenario, made }: Sheet): string {
-  if (!made.hay) return "";
-  const { dry, usual, wet } = made.hay;
-  const of = (year: typeof usual): string => hayWords(year.kg, scenario.units);
-  return `Hay fed: ${of(usual)} in a usual year, ${of(wet)} in a wet, ${of(dry)} in a dry one. `;
+/** Hay in the kinds of year, as the terminal tells it. */
+function hayLine({ scenario: { units }, report: { measures }, made }: Sheet): string {
+  const others = made.hay ? [made.hay.dry.kg, made.hay.wet.kg] : [];
+  return `Hay fed${made.hay ? ", by kind of year" : ""}: ${hayWords(measures.hayFedKg, units, others)}. Hay made: ${hayWords(measures.hayMadeKg, units)}.`;
 }
 
 function wrap(words: string): readonly string[] {
@@ -120,7 +123,7 @@ export function footDrawing(layout: Layout, foot: Foot): string {
       const [x, top] = [EDGE + LABEL + (i % block.columns) * wide, y + Math.floor(i / block.columns) * NOTE_ROW];
       parts.push(triangle(x + 2, top, note), text(x + TRIANGLE_ROOM, top + 2.9, note.text, { pt: NOTE_PT, room: wide - TRIANGLE_ROOM - 1.5 }));
     });
-    y += Math.ceil(block.notes.length / block.columns) * NOTE_ROW;
+    y += rowsOf(block) * NOTE_ROW;
   }
   foot.lines.forEach((words, i) => parts.push(text(EDGE, y + 2.4 + i * LINE, words, { pt: LINE_PT, room: WIDTH - 2 * EDGE })));
   return parts.join("\n");

@@ -64,14 +64,17 @@ function placeBox(layout: Layout, row: Row<Group>, stay: Stay): string {
   const box = { x: stretch.x + 0.15, y: row.y + 0.55, w: stretch.w - 0.3, h: row.h - 1.1 };
   const frame = sure === "outline" ? 'class="paper outline"' : `class="box" stroke-width="${sure === "likely" ? 0.16 : 0.4}"`;
   const middles = stretch.w > 60 ? [1, 3, 5].map((part) => box.x + (box.w * part) / 6) : [box.x + box.w / 2];
-  return rect(box, frame) + stripTicks(layout, row, stay) + middles.map((x) => placeCode(x, row, placeName(stay), box.w)).join("");
+  return rect(box, frame) + stripTicks(layout, row, stay) + middles.map((x) => placeCode(x, row, stay, box.w)).join("");
 }
 
-function placeCode(x: number, row: Row<Group>, name: string, wide: number): string {
+/** The cell's code, or the yard's name; "yard" where a yard's name does not fit. */
+function placeCode(x: number, row: Row<Group>, stay: Stay, wide: number): string {
   const room = wide - 0.5;
+  const fits = stay.cell !== null || textWidth(placeName(stay), 5.5, true) <= room;
+  const name = fits ? placeName(stay) : "yard";
   // by the number of letters, so that codes of one length in boxes of one width are of one size
   const pt = Math.min(8, room / (name.length * 0.68 * MM_PER_PT));
-  if (pt < 5 && name.length > 2) return text(x + 0.75, row.y + row.h / 2, name, { pt: 5.8, bold: true, anchor: "middle", turn: -90, room: row.h - 1.4 });
+  if (pt < 5 && name.length > 1) return text(x + 0.75, row.y + row.h / 2, name, { pt: 5.8, bold: true, anchor: "middle", turn: -90, room: row.h - 1.4 });
   const size = Math.max(5.5, pt);
   return text(x, row.y + row.h / 2 + size * MM_PER_PT * 0.36, name, { pt: size, bold: true, anchor: "middle", room });
 }

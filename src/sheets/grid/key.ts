@@ -1,16 +1,17 @@
 import type { Group } from "../../farm/scenario.js";
 import { markOf, MARKS } from "../marks.js";
-import type { Sheet, Sure } from "../made.js";
+import type { Sure } from "../made.js";
 import type { Note } from "../notes.js";
 import { bar } from "./bars.js";
 import { triangle } from "./group-rows.js";
-import { EDGE, WIDTH } from "./layout.js";
-import { line, text, textWidth } from "./svg.js";
+import { EDGE, WIDTH, type Frame } from "./layout.js";
+import { marksOnSheet, type MarksOnSheet } from "./marks-on-sheet.js";
+import { line, mm, text, textWidth } from "./svg.js";
 
 export const KEY_HEIGHT = 5.6;
 const PT = 6.4;
-const SAMPLE = 7;
-const LABEL = 20;
+const SAMPLE = 6.4;
+const LABEL = 19;
 const LEAST_GAP = 1.2;
 const ROOM = WIDTH - 2 * EDGE - LABEL;
 
@@ -24,11 +25,11 @@ interface Entry {
 /** Entries of the key set out in rows. */
 export type KeyRows = readonly (readonly Entry[])[];
 
-/** "How to read it": how sure a bar is, each group's pattern, wire, rest, followers, triangles. */
-export function keyRows(sheet: Sheet, notes: readonly Note[]): KeyRows {
+/** "How to read it": how sure a bar is, each group's pattern, wire, rest, followers, triangles; only what the sheet shows. */
+export function keyRows(frame: Frame, notes: readonly Note[]): KeyRows {
   const rows: Entry[][] = [[]];
   let used = 0;
-  for (const entry of entriesOf(sheet, notes)) {
+  for (const entry of entriesOf(marksOnSheet(frame), notes)) {
     const wide = wideOf(entry) + LEAST_GAP;
     if (used + wide > ROOM && used > 0) {
       rows.push([]);
@@ -58,36 +59,46 @@ function wideOf(entry: Entry): number {
   return entry.wide + 1 + textWidth(entry.words, PT);
 }
 
-function entriesOf({ scenario, plan }: Sheet, notes: readonly Note[]): readonly Entry[] {
-  const first = scenario.groups[0];
-  const sure: readonly (readonly [Sure, string])[] = [["firm", "done or firm"], ["likely", "likely"], ["outline", "outline"]];
-  const follower = scenario.groups.find((group) => group.follows !== null);
+function entriesOf(on: MarksOnSheet, notes: readonly Note[]): readonly Entry[] {
+  const white = (black: boolean) => (x: number, y: number): string => triangle(x + 1.9, y + 0.4, { number: 1, black });
   return [
-    ...(first ? sure.map(([one, words]) => ({ wide: SAMPLE, words, draw: sample(first, one, first.letter) })) : []),
-    ...scenario.groups.slice(1).map((group) => ({ wide: SAMPLE, words: groupWords(group), draw: sample(group, "firm", group.letter) })),
-    { wide: 11, words: "closed, and why; few barbs, part shut", draw: wireSample },
-    ...(plan.cuts.length > 0 ? [{ wide: 2.2, words: "cut", draw: cutSample }] : []),
-    { wide: 2.6, words: "days rested", draw: (x: number, y: number) => text(x, y + 3.3, "27", { pt: PT }) },
-    ...(follower ? [{ wide: 6, words: `${MARKS[follower.kind].plural} follow`, draw: dashSample }] : []),
-    ...(notes.some((note) => !note.black) ? [{ wide: 3.8, words: "allowed at a price", draw: (x: number, y: number) => triangle(x + 1.9, y + 0.4, { number: 1, black: false }) }] : []),
-    ...(notes.some((note) => note.black) ? [{ wide: 3.8, words: "to put right", draw: (x: number, y: number) => triangle(x + 1.9, y + 0.4, { number: 1, black: true }) }] : []),
+    ...barEntries(on),
+    ...(on.together === null ? [] : [{ wide: 0, words: `${on.together} together`, draw: () => "" }]),
+    ...(on.shut || on.partShut ? [{ wide: 9, words: on.shut ? "closed, and why" : "shut in part, and why", draw: wireSample(on.shut ? [1.5, 4.5, 7.5] : [4.5]) }] : []),
+    ...(on.shut && on.partShut ? [{ wide: 8, words: "shut in part", draw: wireSample([4]) }] : []),
+    ...(on.cut ? [{ wide: 2.2, words: "cut", draw: cutSample }] : []),
+    ...(on.rest === null ? [] : [{ wide: 2.6, words: "days rested", draw: (x: number, y: number) => text(x, y + 3.3, String(on.rest), { pt: PT }) }]),
+    ...(on.followers.length > 0 ? [{ wide: 6, words: `${on.followers.map((kind) => MARKS[kind].plural).join(", ")} follow`, draw: dashSample }] : []),
+    ...(notes.some((note) => !note.black) ? [{ wide: 3.8, words: "allowed at a price", draw: white(false) }] : []),
+    ...(notes.some((note) => note.black) ? [{ wide: 3.8, words: "to put right", draw: white(true) }] : []),
+  ];
+}
+
+/** How sure, on the first group's bar; then the other groups, each as sure as it is at most. */
+function barEntries({ sures, groups }: MarksOnSheet): readonly Entry[] {
+  const words: readonly (readonly [Sure, string])[] = [["firm", sures.has("done") ? "done or firm" : "firm"], ["likely", "likely"], ["outline", "outline"]];
+  const shown = words.filter(([sure]) => sures.has(sure) || (sure === "firm" && sures.has("done")));
+  const first = groups[0];
+  return first === undefined ? [] : [
+    ...shown.map(([sure, said]) => ({ wide: SAMPLE, words: said, draw: sample(first.group, sure) })),
+    ...groups.slice(1).map(({ group, sure }) => ({ wide: SAMPLE, words: groupWords(group), draw: sample(group, sure) })),
   ];
 }
 
 function groupWords(group: Group): string {
   const name = group.name.toLowerCase();
-  return group.kind === "pigs" && group.strip ? `${name}, strip by strip (${group.letter} 1)` : name;
+  return group.kind === "pigs" && group.strip ? `${name}, by strips (${group.letter} 1)` : name;
 }
 
-const sample = (group: Group, sure: Sure, label: string) => (x: number, y: number): string =>
-  bar({ kind: group.kind, mark: markOf(group), sure, label, box: { x, y: y + 0.2, w: SAMPLE, h: 4.3 } });
+const sample = (group: Group, sure: Sure) => (x: number, y: number): string =>
+  bar({ kind: group.kind, mark: markOf(group), sure, labels: [[group.letter]], box: { x, y: y + 0.2, w: SAMPLE, h: 4.3 } });
 
-function wireSample(x: number, y: number): string {
-  const at = y + 2.4;
-  const posts = [x, x + 11].map((one) => line(one, at - 1.1, one, at + 1.1, 'class="stroke" stroke-width="0.25"'));
-  const barbs = [2, 5.5, 9].map((one) => line(x + one - 0.5, at - 0.5, x + one + 0.5, at + 0.5, 'class="stroke" stroke-width="0.2"') + line(x + one - 0.5, at + 0.5, x + one + 0.5, at - 0.5, 'class="stroke" stroke-width="0.2"'));
-  return line(x, at, x + 11, at, 'class="stroke" stroke-width="0.2"') + posts.join("") + barbs.join("");
-}
+const wireSample = (barbs: readonly number[]) => (x: number, y: number): string => {
+  const [at, end] = [y + 2.4, x + Math.min(9, 2 * barbs.at(-1)!)];
+  const posts = [x, end].map((one) => line(one, at - 1.1, one, at + 1.1, 'class="stroke" stroke-width="0.25"'));
+  const crosses = barbs.map((one) => `M${mm(x + one - 0.5)} ${mm(at - 0.5)}l1 1M${mm(x + one - 0.5)} ${mm(at + 0.5)}l1 -1`).join("");
+  return line(x, at, end, at, 'class="stroke" stroke-width="0.2"') + posts.join("") + `<path class="stroke" stroke-width="0.2" d="${crosses}"/>`;
+};
 
 function cutSample(x: number, y: number): string {
   return [0.6, 1.4].map((at) => line(x + at - 0.5, y + 3.9, x + at + 0.5, y + 0.9, 'class="stroke" stroke-width="0.35"')).join("");

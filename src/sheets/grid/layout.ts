@@ -29,14 +29,18 @@ export interface Row<T> {
   readonly h: number;
 }
 
-/** Where everything stands on one sheet, mm. */
-export interface Layout {
+/** Where the days of one sheet stand, mm. */
+export interface Frame {
   readonly sheet: Sheet;
   readonly part: Part;
   readonly left: number;
   readonly right: number;
   readonly edge: number;
   readonly dayWidth: number;
+}
+
+/** Where everything stands on one sheet, mm. */
+export interface Layout extends Frame {
   readonly groups: readonly Row<Group>[];
   readonly peopleY: number;
   readonly movesY: number;
@@ -52,24 +56,28 @@ export interface Layout {
 
 /** Rows of cells and yards that fit beside so many groups and lines at the foot. */
 export function rowsThatFit(groups: number, fields: number, footHeight: number): number {
-  return Math.max(1, Math.floor((HEIGHT - groundTopOf(groups) - footHeight - (fields + 1) * BETWEEN_FIELDS) / ROW_LEAST));
+  return Math.max(1, Math.floor((HEIGHT - EDGE - groundTopOf(groups) - footHeight - fields * BETWEEN_FIELDS) / ROW_LEAST + 1e-6));
 }
 
 function groundTopOf(groups: number): number {
   return HEAD.end + groups * GROUP_ROW + 2 * COUNT_ROW + NOTES_ROW;
 }
 
-export function layoutOf(sheet: Sheet, part: Part, footHeight: number): Layout {
+export function frameOf(sheet: Sheet, part: Part): Frame {
   const left = EDGE + LEFT;
   const dayWidth = Math.min(MOST_DAY_WIDTH, (WIDTH - 2 * EDGE - LEFT - RIGHT) / part.days.length);
   const right = left + dayWidth * part.days.length;
-  const { groups } = sheet.scenario;
+  return { sheet, part, left, right, edge: right + RIGHT, dayWidth };
+}
+
+export function layoutOf(frame: Frame, footHeight: number): Layout {
+  const { groups } = frame.sheet.scenario;
   const under = HEAD.end + groups.length * GROUP_ROW;
   return {
-    sheet, part, left, right, edge: right + RIGHT, dayWidth, countRow: COUNT_ROW,
+    ...frame, countRow: COUNT_ROW,
     groups: groups.map((of, i) => ({ of, y: HEAD.end + i * GROUP_ROW, h: GROUP_ROW })),
     peopleY: under, movesY: under + COUNT_ROW, notesY: under + 2 * COUNT_ROW,
-    ...groundRows(part, groundTopOf(groups.length), footHeight),
+    ...groundRows(frame.part, groundTopOf(groups.length), footHeight),
   };
 }
 
@@ -93,7 +101,7 @@ function groundRows(part: Part, groundTop: number, footHeight: number): Pick<Lay
 }
 
 /** Left edge of a day on the sheet; days before or after it lie outside. */
-export function xOf(layout: Layout, day: IsoDate): number {
+export function xOf(layout: Frame, day: IsoDate): number {
   return layout.left + daysBetween(layout.part.days[0]!, day) * layout.dayWidth;
 }
 
@@ -105,7 +113,7 @@ export interface Stretch {
   readonly goesOn: boolean;
 }
 
-export function stretchOf(layout: Layout, firstDay: IsoDate, lastDay: IsoDate): Stretch | null {
+export function stretchOf(layout: Frame, firstDay: IsoDate, lastDay: IsoDate): Stretch | null {
   const [first, last] = [layout.part.days[0]!, layout.part.days.at(-1)!];
   if (lastDay < first || firstDay > last) return null;
   const from = firstDay < first ? first : firstDay;

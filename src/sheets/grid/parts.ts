@@ -31,9 +31,13 @@ export interface Part {
  */
 export function partsOf(sheet: Sheet, mostRows: number): readonly Part[] {
   const spans = daySpans(seasonDays(sheet.scenario));
-  const pages = fieldPages(sheet, mostRows);
-  const parts = spans.flatMap((span) => pages.map((page) => ({ ...span, ...page })));
+  const parts = spans.flatMap((span) => fieldPages(sheet, span.days, mostRows).map((page) => ({ ...span, ...page })));
   return parts.map((part, i) => ({ ...part, number: i + 1, of: parts.length }));
+}
+
+/** Sheets cut by days alone, as if all cells stood on each. */
+export function wholeParts(sheet: Sheet): readonly Part[] {
+  return partsOf(sheet, sheet.scenario.cells.length + sheet.scenario.yards.length);
 }
 
 /** Breaks on Mondays; the last week of a sheet is repeated on the next. */
@@ -51,19 +55,20 @@ function nearest(mondays: readonly number[], wished: number): number {
   return [...mondays].sort((a, b) => Math.abs(a - wished) - Math.abs(b - wished))[0]!;
 }
 
-/** Fields in order, as many a page as fit; a field with more cells than a page holds is split. The yards come last. */
-function fieldPages({ scenario, plan }: Sheet, mostRows: number): readonly Pick<Part, "fields" | "yards">[] {
-  const yards = scenario.yards.filter((yard) => plan.stays.some((stay) => stay.yard === yard.name));
+/** Fields in order, as many a page as fit; a field with more cells than a page holds is split. The yards that are used on these days come last. */
+function fieldPages({ scenario, plan }: Sheet, days: Part["days"], mostRows: number): readonly Pick<Part, "fields" | "yards">[] {
+  const used = (yard: Yard): boolean => plan.stays.some((stay) => stay.yard === yard.name && stay.firstDay <= days.at(-1)! && days[0]! <= stay.lastDay);
+  const yards = scenario.yards.filter(used);
   const room = Math.max(1, mostRows - yards.length);
   const pages: FieldRows[][] = [[]];
-  let used = 0;
+  let rowsUsed = 0;
   for (const rows of fieldsOf(scenario).flatMap((field) => split(field, room))) {
-    if (used > 0 && used + rows.cells.length > room) {
+    if (rowsUsed > 0 && rowsUsed + rows.cells.length > room) {
       pages.push([]);
-      used = 0;
+      rowsUsed = 0;
     }
     pages.at(-1)!.push(rows);
-    used += rows.cells.length;
+    rowsUsed += rows.cells.length;
   }
   return pages.map((fields) => ({ fields, yards }));
 }

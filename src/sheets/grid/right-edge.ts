@@ -1,28 +1,51 @@
 import { daysBetween } from "../../quantity/calendar.js";
+import type { Group } from "../../farm/scenario.js";
 import { nitrogenFigure, yardDaysWords } from "../figure-words.js";
+import type { Sheet } from "../made.js";
 import { nextFree } from "../next-free.js";
-import type { Layout } from "./layout.js";
+import type { Layout, Row } from "./layout.js";
 import { text } from "./svg.js";
 
-/** At the right: when a cell is next free, and about how much nitrogen it gets; days fed in a yard. */
+/** At the right: when a cell is next free, and about how much nitrogen it gets; days that groups stand in a yard. */
 export function rightEdge(layout: Layout): string {
   const { sheet, right, edge } = layout;
   const cells = layout.cells.map(({ of, y, h }) => {
     const free = nextFree(sheet, of);
     const nitrogen = sheet.report.cells.find((days) => days.cell === of.name)?.nitrogenKgPerHa ?? 0;
-    return text(right + 1.6, y + h / 2 + 0.9, free, { pt: 6.8, bold: free === "ready", room: 16.5 }) +
+    return text(right + 2, y + h / 2 + 0.9, free, { pt: 6.8, bold: free === "ready", room: 16.2 }) +
       text(edge - 0.8, y + h / 2 + 0.9, String(nitrogenFigure(nitrogen, sheet.scenario.units)), { pt: 6.8, anchor: "end" });
   });
-  const yards = layout.yards.map(({ of, y, h }) => text(right + 1.6, y + h / 2 + 0.9, yardWords(layout, of.name), { pt: 6.2, room: 22.6 }));
-  return [...cells, ...yards].join("");
+  return [...cells, ...layout.yards.map((row) => yardLines(layout, row))].join("");
 }
 
-/** Days that groups stand in the yard, one group a day counted once; the range of years belongs to a group's own yard. */
-function yardWords({ sheet }: Layout, yard: string): string {
-  const { scenario, plan, made } = sheet;
-  const stays = plan.stays.filter((stay) => stay.yard === yard);
-  const planned = stays.reduce((sum, stay) => sum + daysBetween(stay.firstDay, stay.lastDay) + 1, 0);
-  const own = scenario.groups.filter((group) => group.yard === yard).map((group) => group.name);
-  const guests = stays.some((stay) => !own.includes(stay.group));
-  return yardDaysWords(own, planned, guests ? { ...made, hay: null } : made);
+const ROOM = 22.2;
+
+/** One line for one group, two for more. */
+function yardLines({ sheet, right }: Layout, { of, y, h }: Row<{ readonly name: string }>): string {
+  const words = yardWords(sheet, of.name);
+  if (words.length < 2) return words.map((one) => text(right + 2, y + h / 2 + 0.9, one, { pt: 6.2, room: ROOM })).join("");
+  const half = Math.ceil(words.length / 2);
+  const lines = [words.slice(0, half), words.slice(half)].map((some) => some.join(", "));
+  return lines.map((one, i) => text(right + 2, y + h / 2 - 0.3 + 2.1 * i, one, { pt: 5.4, room: ROOM })).join("");
+}
+
+/** "11 days (5 to 25)"; where several groups stand in the yard, each with its letter, as days of different animals do not add up. */
+export function yardWords(sheet: Sheet, yard: string): readonly string[] {
+  const groups = sheet.scenario.groups.filter((group) => daysIn(sheet, group, yard) > 0);
+  return groups.map((group) => {
+    const planned = daysIn(sheet, group, yard);
+    const words = yardDaysWords(planned, planned === daysIn(sheet, group, null) ? kindsOfYear(sheet, group) : []);
+    return groups.length > 1 ? `${group.letter} ${words}` : words;
+  });
+}
+
+/** Days that a group stands in one yard, or, for null, in any. */
+function daysIn({ plan }: Sheet, group: Group, yard: string | null): number {
+  const stays = plan.stays.filter((stay) => stay.group === group.name && stay.yard !== null && (yard === null || stay.yard === yard));
+  return stays.reduce((sum, stay) => sum + daysBetween(stay.firstDay, stay.lastDay) + 1, 0);
+}
+
+/** Days over all yards, where they are known; a group in two of them has no range for either. */
+function kindsOfYear({ made: { hay } }: Sheet, { name }: Group): readonly number[] {
+  return hay === null ? [] : [hay.dry, hay.usual, hay.wet].flatMap((year) => year.yardDays[name] ?? []);
 }

@@ -4,7 +4,7 @@ import { spanWords, weekdayMonth, dayMonth } from "../day-words.js";
 import { aboutMoney, areaWords, nitrogenFigure, nitrogenUnit } from "../figure-words.js";
 import { SURE_WORDS, sureOf, type Sheet } from "../made.js";
 import { asOf, nextFree } from "../next-free.js";
-import { costWords, type Notes } from "../notes.js";
+import { costWords, type Notes, type SumNote } from "../notes.js";
 import { shutGround, shutWords } from "../shut-ground.js";
 import { escaped } from "./svg.js";
 
@@ -49,15 +49,16 @@ function shut(sheet: Sheet): string {
   return section("shut", "Ground left alone", table("Closed ground, and ground that pigs or birds worked.", ["Cell", "Days", "Why"], rows));
 }
 
-function prices(sheet: Sheet, { numbered, small, running }: Notes): string {
+function prices(sheet: Sheet, { numbered, others, running }: Notes): string {
   const { currency } = sheet.made;
   const right = numbered.filter((note) => note.black).map((note) => `To put right, number ${note.number}. ${note.text}`);
   const priced = numbered.filter((note) => !note.black).map((note) => `Allowed at a price, number ${note.number}. ${note.text}`);
-  const sums = [...small, ...running].map((one) => `${one.words}${one.times > 1 ? `, ${one.times} times` : ""}: ${aboutMoney(one.money, currency)}`);
-  return section("prices", "Prices", `<p>${escaped(costWords(sheet))}</p>${list("ul", [...right, ...priced])}<h3>Told together</h3>${list("ul", sums)}`);
+  const sum = (one: SumNote): string => `${one.words}${one.times > 1 ? `, ${one.times} times` : ""}: ${aboutMoney(one.money, currency)}`;
+  const sums = `<h3>Others</h3>${list("ul", others.map(sum))}<h3>Running costs</h3>${list("ul", running.map(sum))}`;
+  return section("prices", "Prices", `<p>${escaped(costWords(sheet))}</p>${list("ul", [...right, ...priced])}${sums}`);
 }
 
 function cautions(sheet: Sheet): string {
-  const items = cautionsFor(sheet.scenario, sheet.plan).map(({ text, source, days }) => `${text}${days ? ` ${spanWords(days.firstDay, days.lastDay)}.` : ""} (${source})`);
+  const items = cautionsFor(sheet.scenario, sheet.plan).map(({ text, days }) => `${text}${days ? ` ${spanWords(days.firstDay, days.lastDay)}.` : ""}`);
   return section("cautions", "Cautions", list("ul", items));
 }
