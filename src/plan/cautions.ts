@@ -84,7 +84,7 @@ const RULES: readonly Rule[] = [
   { topic: "tetany", text: "Magnesium for cows in milk on spring grass, from 30 days before turnout.", source: "extension.unl.edu", applies: (asked) => daysIn(asked, 3, 5, inMilk) },
   { topic: "bloat", text: "Never turn hungry cattle or sheep onto wet clover (bloat).", source: MEMORY, applies: (asked) => daysIn(asked, 4, 10, ruminant) },
   { topic: "plants", text: "Look for yew, ragwort and cut cherry before stock go in.", source: MEMORY, applies: (asked) => always(asked.inCells.some((stay) => asked.groups.some((g) => g.name === stay.group && isGrazer(g.kind)))) },
-  { topic: "heat", text: "No hauls on hot, close days (THI 79 or more); on hotter ones (84 or more) moves only at dawn.", source: "heat.danger, heat.emergency", applies: (asked) => daysIn(asked, ...hotMonths(asked), () => true) },
+  { topic: "heat", text: "No hauls on hot, close days (THI 79 or more). Moves only at dawn on hotter ones (84 or more).", source: "heat.danger, heat.emergency", applies: (asked) => daysIn(asked, ...hotMonths(asked), () => true) },
   { topic: "pigs in heat", text: "Pigs burn and overheat. Shade and a wallow.", source: COMMON, applies: (asked) => daysIn(asked, ...hotMonths(asked), (g) => g.kind === "pigs") },
   { topic: "scraps", text: "No kitchen scraps to pigs or birds where the law forbids them.", source: COMMON, applies: some((g) => g.kind === "pigs" || isBird(g.kind)) },
   { topic: "papers", text: "Movement papers and standstill when animals come or go.", source: COMMON,

@@ -136,5 +136,5 @@ export function pushedApart(wished: readonly number[], least: number, most: numb
 export function triangle(x: number, y: number, note: Pick<Note, "number" | "black">): string {
   const half = TRIANGLE / 2;
   return `<g><path class="${note.black ? "ink" : "box"}" stroke-width="0.25" d="M${mm(x)} ${mm(y)}L${mm(x + half)} ${mm(y + 3.5)}H${mm(x - half)}z"/>` +
-    `${text(x, y + 3.1, String(note.number), { pt: 5.6, bold: true, anchor: "middle", as: note.black ? "reverse" : "" })}</g>`;
+    `${text(x, y + 3.1, String(note.number), { pt: note.number > 9 ? 4.7 : 5.6, bold: true, anchor: "middle", as: note.black ? "reverse" : "" })}</g>`;
 }
