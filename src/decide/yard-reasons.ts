@@ -1,5 +1,6 @@
 import { figureOf, useOf } from "../farm/scenario.js";
 import type { Snapshot } from "../programme/snapshot.js";
+import { grownCover } from "../science/growth.js";
 import { YARD, type Season, type SeasonGroup } from "../season/season.js";
 
 /** For each group that a plan keeps in its yard all its days, a plain sentence: what stands in the way, and what would help. */
@@ -38,7 +39,7 @@ function coverReason(season: Season, group: SeasonGroup, g: number, days: readon
   if (!group.grazer || useOf(scenario, "entry-cover", null, null) === "off") return null;
   const ready = season.cells.some((cell, c) => group.mayEnter[c] && days.some((t) => {
     const wanted = figureOf(scenario, "entry-cover", "first-pass", scenario.cells[c]!.field, scenario.groups[g]!.name) ?? 0;
-    return cell.open[t] && cell.startCover + cell.rates[t]! >= wanted;
+    return cell.open[t] && grownCover(cell.startCover, cell.rates[t]!, season.ceiling) >= wanted;
   }));
   return ready ? null : "grass never reaches what must stand before they go in; walk it again, or look at growth-scale";
 }

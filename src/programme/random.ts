@@ -9,7 +9,8 @@ export interface Random {
 }
 
 export function seededRandom(seed: number): Random {
-  const generator = xoroshiro128plus(seed);
+  // Small seeds lie close together there: spread them first.
+  const generator = xoroshiro128plus(Math.imul(seed + 1, 0x9e3779b1));
   const unit = (): number => (generator.next() >>> 0) / 4_294_967_296;
   return { unit, below: (below) => Math.floor(unit() * below) };
 }
