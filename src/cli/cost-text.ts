@@ -1,9 +1,9 @@
 import { ruleOf } from "../rules/index.js";
 import { RULE_IDS, type Breach, type RuleId } from "../rules/rule.js";
 import { spanWords } from "../sheets/day-words.js";
+import { priceWords } from "../sheets/figure-words.js";
 import { ruleWords } from "../sheets/rule-words.js";
 import { wrapped } from "../sheets/text-wrap.js";
-import { priceWords } from "./words.js";
 
 /** Rules that cost something, dearest first; equal ones in the order they are written for people. */
 export function dearestFirst(chargesByRule: Readonly<Record<RuleId, number>>): readonly (readonly [RuleId, number])[] {

@@ -3,13 +3,14 @@ import { daysBetween } from "../quantity/calendar.js";
 import { cautionsFor } from "../plan/cautions.js";
 import type { Scenario } from "../farm/scenario.js";
 import { dayMonth, spanWords } from "../sheets/day-words.js";
+import { hayWords } from "../sheets/figure-words.js";
 import { seasonGridText, type Paint } from "../sheets/season-grid-text.js";
 import { wrapped } from "../sheets/text-wrap.js";
 import { costRows } from "./cost-text.js";
 import { savedOfPossible, type PlanSeen } from "./plan-answer.js";
 import type { Screen } from "./screen.js";
 import { columnsOf } from "./table.js";
-import { aboutPrice, countWords, hayWords, minutesWords, nitrogenWords, percentWords, shownMoney, surenessWords } from "./words.js";
+import { aboutPrice, countWords, minutesWords, nitrogenWords, percentWords, shownMoney, surenessWords } from "./words.js";
 
 /** A planned season for people: the grid, what it costs, how sure it is, and where the sheets lie. */
 export function planText(seen: PlanSeen, columns: number, screen: Screen): string {

@@ -1,5 +1,6 @@
+import { priceWords } from "../sheets/figure-words.js";
 import { widthOf, type Screen } from "./screen.js";
-import { priceWords, shownMoney } from "./words.js";
+import { shownMoney } from "./words.js";
 
 /** What the planning says about itself while it works: no cost yet is Infinity, no bound yet 0. */
 export interface ProgressSeen {

@@ -3,40 +3,16 @@ import type { IsoDate } from "../quantity/calendar.js";
 import type { UnitSystem } from "../quantity/show-amount.js";
 import { UNITS } from "../quantity/units.js";
 import { dayMonth } from "../sheets/day-words.js";
-import { moneyWords } from "../sheets/figure-words.js";
+import { aboutMoney } from "../sheets/figure-words.js";
 
-/** Growth varies by a fifth and more from year to year, and hay with it. */
-const HAY_SPREAD = 0.2;
-
-/** Money is shown to so much from `COARSE` up: what a season costs is not known to the pound. */
-const COARSE = 100;
-const COARSE_STEP = 5;
-
-/** Money rounded as it is shown, so that shown figures can be taken from each other. */
+/** Money rounded as it is shown, to five from a hundred up, so that shown figures can be taken from each other. */
 export function shownMoney(money: number): number {
-  return money < COARSE ? money : Math.round(money / COARSE_STEP) * COARSE_STEP;
-}
-
-/** "£8", "under £1", "£1,610". */
-export function priceWords(money: number, currency: string): string {
-  return moneyWords(shownMoney(money), currency).replace(/\B(?=(\d{3})+(?!\d))/g, ",");
+  return money < 100 ? money : Math.round(money / 5) * 5;
 }
 
 /** "about £1,610", "under £1", "nothing". */
 export function aboutPrice(money: number, currency: string): string {
-  if (money <= 0) return "nothing";
-  const words = priceWords(money, currency);
-  return words.startsWith("under") ? words : `about ${words}`;
-}
-
-/** Hay as a range, at least a fifth either way, rounded outward to 50 kg (100 lb): "350 to 600 kg". */
-export function hayWords(usualKg: number, units: UnitSystem, others: readonly number[] = []): string {
-  const [unit, step] = units === "US" ? (["lb", 100] as const) : (["kg", 50] as const);
-  const least = Math.min(usualKg * (1 - HAY_SPREAD), ...others) / UNITS.weight[unit]!;
-  const most = Math.max(usualKg * (1 + HAY_SPREAD), ...others) / UNITS.weight[unit]!;
-  if (most < 1) return "none";
-  const [low, high] = [Math.floor(least / step) * step, Math.ceil(most / step) * step];
-  return low === 0 ? `up to ${thousands(high)} ${unit}` : `${thousands(low)} to ${thousands(high)} ${unit}`;
+  return money <= 0 ? "nothing" : aboutMoney(money, currency);
 }
 
 /** Nitrogen to 10 kg. */

@@ -1,6 +1,7 @@
 /** Figures as people read them: no finer than they are known. */
 import { describe, expect, it } from "vitest";
-import { aboutPrice, countWords, grassFigure, hayWords, minutesWords, nitrogenWords, percentWords, priceWords, surenessWords, tonnesWords, weightWords } from "../../src/cli/words.js";
+import { aboutPrice, countWords, grassFigure, minutesWords, nitrogenWords, percentWords, surenessWords, tonnesWords, weightWords } from "../../src/cli/words.js";
+import { hayWords, priceWords } from "../../src/sheets/figure-words.js";
 
 describe("amounts", () => {
   // a fifth either way, rounded outward to 50 kg; a pound is 0.45359237 kg

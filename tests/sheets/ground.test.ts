@@ -1,10 +1,8 @@
-import { fc, it } from "@fast-check/vitest";
-import { describe, expect } from "vitest";
-import { hayWords as hayOnTerminal } from "../../src/cli/words.js";
+import { describe, expect, it } from "vitest";
 import type { Sheet } from "../../src/sheets/made.js";
 import { madeDates, sureOf } from "../../src/sheets/made.js";
 import { nextFree } from "../../src/sheets/next-free.js";
-import { aboutMoney, hayWords, priceWords } from "../../src/sheets/figure-words.js";
+import { aboutMoney, priceWords } from "../../src/sheets/figure-words.js";
 import { yardWords } from "../../src/sheets/grid/right-edge.js";
 import { notesOf, othersWords } from "../../src/sheets/notes.js";
 import { RUNNING } from "../../src/sheets/rule-words.js";
@@ -127,12 +125,6 @@ describe("figures", () => {
     expect([0.2, 8.4, 99.4, 102.6, 842, 1610.4].map((money) => priceWords(money, "GBP"))).toEqual(["under £1", "£8", "£99", "£105", "£840", "£1,610"]);
     expect(aboutMoney(1258, "USD")).toBe("about $1,260");
   });
-
-  it.prop([fc.double({ min: 0, max: 30_000, noNaN: true }), fc.constantFrom("US", "metric"), fc.array(fc.double({ min: 0, max: 30_000, noNaN: true }), { maxLength: 2 })])(
-    "of hay are those of the terminal", (kg, units, others) => {
-      expect(hayWords(kg, units, others)).toBe(hayOnTerminal(kg, units, others));
-    },
-  );
 
   it("of the yard are told for each group that stands in it, the lowest and highest of the kinds of year", () => {
     const year = (cows: number, hens: number) => ({ kg: 0, yardDays: { Cows: cows, Hens: hens, Pigs: 40 } });
