@@ -157,8 +157,9 @@ export class CellBound {
     layer.grazed.fill(Infinity, t * count, (t + 1) * count);
     for (let day = t + terms.floor; day < end; day++) {
       const rest = terms.restMoney(t, day);
-      this.join(layer, t, layer.entered, day, rest, AGAIN);
-      this.join(layer, t, layers[WORKED].entered, day, worked[day - t] + rest, AGAIN_WORKED);
+      // On worked ground both ways lead to the same values: the cheaper one is enough.
+      if (own === UNWORKED || worked[day - t] >= 0) this.join(layer, t, layer.entered, day, rest, AGAIN);
+      if (own === UNWORKED || worked[day - t] < 0) this.join(layer, t, layers[WORKED].entered, day, worked[day - t] + rest, AGAIN_WORKED);
     }
     this.join(layer, t, layer.ready, end, 0, READY);
     this.join(layer, t, layers[WORKED].ready, end, worked[end - t], READY_WORKED);

@@ -40,35 +40,48 @@ export function cellTerms(season: Season, cell: number, levels: Levels, own: Sta
   const follows = season.groups.map((_, g) => followTerms(season, cell, g));
   const nitrogen = season.groups.map((group) => sumsBefore(group.nitrogen));
   let p: CellPrices = { reward: [], rowStart: [], nitrogen: 0, strips: [] };
+  const paid = moversPaid(season, own);
   return {
     movers: [...own.standing.keys()],
     grazers,
     ...rest,
-    day(g, t) {
-      const strip = season.scenario.groups[g].strip;
-      const strips = strip ? (p.strips[g] * strip.areaHa) / strip.days : 0;
-      return (own.standing.get(g)?.day[t] ?? Infinity) - (p.reward[g][t + 1] - p.reward[g][t]) + season.groups[g].nitrogen[t] * p.nitrogen + strips;
-    },
+    day: (g, t) => paid.days[g][t],
     start(g, t, sinceGrazed) {
-      const strip = season.scenario.groups[g].strip;
-      // Positions begun are days / strip.days rounded up: where they are worth something, the first counts whole.
-      const whole = strip && p.strips[g] < 0 && !season.groups[g].pig ? p.strips[g] * strip.areaHa * (1 - 1 / strip.days) : 0;
       const { from, to, money } = follows[g];
-      const gap = sinceGrazed === null ? Infinity : sinceGrazed + 1;
-      const free = (gap >= from && gap <= to) || (sinceGrazed === null && rest.recovered < to);
-      return (own.standing.get(g)?.start[t] ?? Infinity) + (free ? 0 : money) + p.rowStart[g][t] + whole;
+      if (sinceGrazed === null) return paid.starts[g][t] + (to === Infinity || rest.recovered < to ? 0 : money);
+      return paid.starts[g][t] + (sinceGrazed + 1 >= from && sinceGrazed + 1 <= to ? 0 : money);
     },
-    stay(g, t, days) {
+    stay(g, t, n) {
       const table = own.grazing.get(g);
       if (!table) return Infinity;
-      return table[t * levels.most + days - 1] - (p.reward[g][t + days] - p.reward[g][t]) + p.rowStart[g][t] + (nitrogen[g][t + days] - nitrogen[g][t]) * p.nitrogen;
+      return table[t * levels.most + n - 1] - (p.reward[g][t + n] - p.reward[g][t]) + p.rowStart[g][t] + (nitrogen[g][t + n] - nitrogen[g][t]) * p.nitrogen;
     },
     mayStay: (g, t) => t < season.days && season.groups[g].present[t] === 1 && !season.groups[g].arrives[t],
     mayLeave: (g, t) => own.mayLeave[g][t] === 1,
     price(prices) {
       p = prices;
+      paid.price(p);
     },
   };
+}
+
+/** Money of a day and of a start of birds and pigs, worked out once for each set of prices: it is asked very often. */
+function moversPaid(season: Season, own: StayPrices): { days: readonly Float64Array[]; starts: readonly Float64Array[]; price(p: CellPrices): void } {
+  const days = season.groups.map(() => new Float64Array(season.days).fill(Infinity));
+  const starts = season.groups.map(() => new Float64Array(season.days).fill(Infinity));
+  const price = (p: CellPrices): void => {
+    for (const [g, { day, start }] of own.standing) {
+      const strip = season.scenario.groups[g].strip;
+      const strips = strip ? (p.strips[g] * strip.areaHa) / strip.days : 0;
+      // Positions begun are days / strip.days rounded up: where they are worth something, the first counts whole.
+      const whole = strip && p.strips[g] < 0 && !season.groups[g].pig ? p.strips[g] * strip.areaHa * (1 - 1 / strip.days) : 0;
+      for (let t = 0; t < season.days; t++) {
+        days[g][t] = day[t] - (p.reward[g][t + 1] - p.reward[g][t]) + season.groups[g].nitrogen[t] * p.nitrogen + strips;
+        starts[g][t] = start[t] + p.rowStart[g][t] + whole;
+      }
+    }
+  };
+  return { days, starts, price };
 }
 
 function restTerms(season: Season, cell: number, grazers: readonly number[]): Pick<CellTerms, "floor" | "recovered" | "restMoney"> {
@@ -78,15 +91,8 @@ function restTerms(season: Season, cell: number, grazers: readonly number[]): Pi
   const price = Math.min(...of("price"));
   const floor = Math.min(...of("floor"));
   const recovered = Math.ceil(Math.max(floor, ...of("flush"), ...of("midsummer")));
-  return {
-    floor,
-    recovered,
-    restMoney(from, to) {
-      let least = Infinity;
-      for (const g of grazers) least = Math.min(least, usual(cell, g, to));
-      return Math.max(0, least - (to - from)) * price;
-    },
-  };
+  const least = Float64Array.from({ length: season.days }, (_, t) => Math.min(...grazers.map((g) => usual(cell, g, t))));
+  return { floor, recovered, restMoney: (from, to) => Math.max(0, least[to] - (to - from)) * price };
 }
 
 function followTerms(season: Season, cell: number, g: number): { from: number; to: number; money: number } {

@@ -26,12 +26,17 @@ export function shortGrass(season: Season, cell: number, grid: Levels): ShortGra
   const barrier = Math.max(...birds.map((g) => (askedIn(season, "upper-cover", cell, g) ? figure(cell, g) : Infinity))) + HAIR;
   const own = season.cells[cell];
   const least = leastResidual(season, cell);
+  const shortFor = Int16Array.from({ length: season.days }, (_, t) => {
+    let since = 0;
+    while (t + since < season.days && grownCover(least, own.rates[t + since + 1] - own.rates[t], season.ceiling) <= barrier) since++;
+    return since;
+  });
   return {
     ready: readyDays(season, cell, grid, barrier),
     untouched: Uint8Array.from({ length: season.days }, (_, t) => (grid.untouched[t] <= barrier ? 1 : 0)),
     grazed(t, since) {
-      if (own.ownerCuts.some((cut) => cut.day >= t && cut.day < t + since)) return true;
-      return grownCover(least, own.rates[Math.min(season.days, t + since)] - own.rates[t], season.ceiling) <= barrier;
+      if (since <= shortFor[t]) return true;
+      return own.ownerCuts.some((cut) => cut.day >= t && cut.day < t + since);
     },
   };
 }
