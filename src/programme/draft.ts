@@ -124,6 +124,7 @@ export class Draft {
     const touched = this.put(runs, spans, cut);
     let room = patience.worse - (paths.sums.money - before.paths.money) - patience.penalty * (paths.sums.over + paths.sums.rowOver - before.paths.over - before.paths.rowOver);
     for (const c of touched) room += this.states[c].money + patience.penalty * this.states[c].over;
+    room -= this.farmWorse(before.paths.hayFed, touched, patience.penalty);
     const back = (): void => {
       kept();
       paths.sums = before.paths;
@@ -215,6 +216,24 @@ export class Draft {
       touch(cut.cell);
     }
     return touched;
+  }
+
+  /**
+   * How much worse the rules of the whole farm are sure to be by a change of days: by its hay, less all that its cells
+   * could still win there.
+   */
+  private farmWorse(hayFedBefore: number, touched: readonly number[], penalty: number): number {
+    const { cellBook } = this;
+    const [before, now] = [cellBook.totals(hayFedBefore), cellBook.totals(this.hayFed)];
+    const mown = touched.some((c) => this.states[c].cuts.length > 0 || cellBook.cuts[c].length > 0);
+    let worse = 0;
+    for (const rule of this.tables.farm) {
+      const [old, own] = [rule.judge(before), rule.judge(now)];
+      worse += own.money - old.money + penalty * (own.over - old.over);
+      // Hay in store turns on the cells only where they are mown.
+      if (rule.rule !== "hay-stock" || mown) worse -= own.money + penalty * own.over;
+    }
+    return worse;
   }
 
   private settle(): void {

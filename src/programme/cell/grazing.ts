@@ -12,9 +12,11 @@ export function graze(context: CellContext, s: CellState, g: number, first: numb
   const { taken } = season.groups[g];
   const least = ground.leastStanding(s.cell, g);
   for (let t = first; t <= last; t++) {
+    const before = s.cover;
     s.cover -= taken[t] / Math.max(s.open, NO_GROUND);
     for (const hook of hooks.bite) hook(s, g, t);
-    if (s.cover < least) s.cover = least;
+    // No mouth takes the last of it; nor does it grow by being left.
+    if (s.cover < least) s.cover = Math.min(before, least);
     grow(context, s, t + 1);
     morning(context, s);
   }
