@@ -218,10 +218,7 @@ export class Draft {
     return touched;
   }
 
-  /**
-   * How much worse the rules of the whole farm are sure to be by a change of days: by its hay, less all that its cells
-   * could still win there.
-   */
+  /** How much worse the whole farm's rules are sure to be by a change of days: its hay, less all its cells could still win. */
   private farmWorse(hayFedBefore: number, touched: readonly number[], penalty: number): number {
     const { cellBook } = this;
     const [before, now] = [cellBook.totals(hayFedBefore), cellBook.totals(this.hayFed)];
