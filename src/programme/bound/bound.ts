@@ -35,8 +35,8 @@ export interface Judged {
  * walks its own cheapest way, and prices make them agree. True at every step, whether or not they do agree.
  */
 export class SeasonBound {
-  private readonly cells: readonly CellBound[];
-  private readonly ground: readonly GroundTerms[];
+  readonly cells: readonly CellBound[];
+  readonly ground: readonly GroundTerms[];
   private readonly routes: readonly RouteGround[];
   readonly fields: number;
   /** Money no plan avoids and no cell knows: the mower's coming for the owner's own cuts. */

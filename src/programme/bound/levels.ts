@@ -19,6 +19,8 @@ export interface Levels {
   /** Cover of each morning while nobody grazes, all the owner's cuts made: the least there is where nobody was. */
   readonly untouched: Float64Array;
   logit(cover: number): number;
+  /** Lowest level that a cover on a morning is not above; 0 where it is above all. */
+  levelOf(cover: number, day: number): number;
   /** Cover on a day of ground whose logit less the growth so far is this. */
   coverAt(logit: number, day: number): number;
   /** Least cover at which a group may start grazing on ground that was grazed before. */
@@ -58,7 +60,7 @@ export function cellLevels(season: Season, cell: number, step: number, most: num
     .map((cut) => ({ morning: cut.day + 1, level: levelOf(stubble, cut.day + 1) }));
   const entries = season.groups.map((_, g) => (askedIn(season, "entry-cover", cell, g) ? figures(season, "entry-cover", "grazers")(cell, g) : 0));
   return {
-    count, after, most, afterFirst, mown, reach: reachOf(season, cell, count, levelOf), untouched: untouchedCover(season, cell, () => true), logit,
+    count, after, most, afterFirst, mown, reach: reachOf(season, cell, count, levelOf), untouched: untouchedCover(season, cell, () => true), logit, levelOf,
     coverAt: (x, day) => K / (1 + Math.exp(-(x + own.rates[day]))),
     entry: (g) => entries[g],
   };
