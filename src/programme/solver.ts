@@ -30,10 +30,13 @@ export interface SolveLimits {
   readonly guardSeconds: number;
 }
 
-/** What a solver answers. `limit`: ended early, with the best answer found, if any. `failed`: it broke down. */
+/**
+ * What a solver answers. `limit`: ended early, with the best answer found, if any; where time ended it, another machine may
+ * answer otherwise. `failed`: it broke down.
+ */
 export type Solved =
   | { readonly kind: "optimal"; readonly value: number; readonly columns: Float64Array; readonly bound: number; readonly nodes: number }
-  | { readonly kind: "limit"; readonly value: number | null; readonly columns: Float64Array | null; readonly bound: number; readonly nodes: number }
+  | { readonly kind: "limit"; readonly by: "steps" | "time"; readonly value: number | null; readonly columns: Float64Array | null; readonly bound: number; readonly nodes: number }
   | { readonly kind: "infeasible" }
   | { readonly kind: "unbounded" }
   | { readonly kind: "failed"; readonly why: string };
@@ -44,20 +47,33 @@ export interface Solver {
   solve(model: Model, limits: SolveLimits): Promise<Solved>;
 }
 
-/** The relaxed programme's answer: duals by row where the solver tells them. */
+/** The relaxed programme's answer, with prices by row and what each column costs beyond them. */
 export interface Relaxed {
+  readonly kind: "optimal";
   readonly value: number;
   readonly columns: Float64Array;
+  readonly rowPrices: Float64Array;
   readonly reducedCosts: Float64Array;
 }
 
-/** A solver that also tells reduced costs of the relaxed programme. */
+/** No relaxed answer: there is none, or steps or time ended it, or the solver broke down. */
+export type NotRelaxed = { readonly kind: "none" } | { readonly kind: "limit"; readonly by: "steps" | "time" } | { readonly kind: "failed"; readonly why: string };
+
+/** A solver that also tells prices of the relaxed programme. */
 export interface PricingSolver extends Solver {
-  relax(model: Model, guardSeconds: number): Promise<Relaxed | null>;
+  relax(model: Model, guardSeconds: number): Promise<Relaxed | NotRelaxed>;
+}
+
+/** Money of an answer. */
+export function costOf(model: Model, columns: Float64Array): number {
+  let cost = 0;
+  columns.forEach((value, i) => (cost += value * model.cost[i]));
+  return cost;
 }
 
 /** Rows that an answer breaks, and columns out of their limits or not whole: what no adapter may hand on. */
 export function faultsOf(model: Model, columns: Float64Array, slack = 1e-6): readonly string[] {
+  if (columns.length !== model.columns) return [`${columns.length} columns, not ${model.columns}`];
   const faults: string[] = [];
   columns.forEach((value, i) => {
     if (!Number.isFinite(value) || value < model.lower[i] - slack || value > model.upper[i] + slack) faults.push(`column ${i} is ${value}`);
@@ -67,7 +83,7 @@ export function faultsOf(model: Model, columns: Float64Array, slack = 1e-6): rea
     let sum = 0;
     row.columns.forEach((column, k) => (sum += row.values[k] * columns[column]));
     const room = slack * Math.max(1, Math.abs(sum));
-    if (sum < row.least - room || sum > row.most + room) faults.push(`${row.name} is ${sum}`);
+    if (!(sum >= row.least - room && sum <= row.most + room)) faults.push(`${row.name} is ${sum}`);
   }
   return faults;
 }

@@ -1,5 +1,5 @@
 import highsModule from "highs";
-import { faultsOf, type Model, type PricingSolver, type Relaxed, type Solved, type SolveLimits } from "../programme/solver.js";
+import { costOf, faultsOf, type Model, type NotRelaxed, type PricingSolver, type Relaxed, type Solved, type SolveLimits } from "../programme/solver.js";
 
 /** The package's types do not match its module under this resolution; the call itself is right. */
 const load = highsModule as unknown as typeof highsModule.default;
@@ -10,7 +10,11 @@ const OPTIMAL = 7;
 const INFEASIBLE = 8;
 const UNBOUNDED_OR_INFEASIBLE = 9;
 const UNBOUNDED = 10;
+const TIME = 13;
 const FEASIBLE = 2;
+
+/** Simplex steps of one linear programme: some hundred times what a window takes. Ends a programme that turns in a circle, on every machine alike. */
+const MOST_STEPS = 500_000;
 
 /** HiGHS, one instance for all solves of a thread. */
 export function highsSolver(): PricingSolver {
@@ -19,9 +23,8 @@ export function highsSolver(): PricingSolver {
   return {
     name: "HiGHS",
     async solve(model, limits) {
-      const highs = await ready();
       try {
-        return run(highs, model, limits);
+        return run(await ready(), model, limits);
       } catch (cause) {
         // A solver that broke down is not used again.
         instance = null;
@@ -29,12 +32,11 @@ export function highsSolver(): PricingSolver {
       }
     },
     async relax(model, guardSeconds) {
-      const highs = await ready();
       try {
-        return relaxed(highs, model, guardSeconds);
-      } catch {
+        return relaxed(await ready(), model, guardSeconds);
+      } catch (cause) {
         instance = null;
-        return null;
+        return { kind: "failed", why: firstLine(cause) };
       }
     },
   };
@@ -68,7 +70,7 @@ function arraysOf(model: Model): ModelArrays {
 
 function run(highs: Instance, model: Model, limits: SolveLimits): Solved {
   return highs.withModel({ ...arraysOf(model), integrality: Int32Array.from(model.whole) }, (m): Solved => {
-    m.options.set({ output_flag: false, mip_rel_gap: 0, mip_abs_gap: Math.max(limits.gap, 1e-9), mip_max_nodes: limits.nodes, time_limit: limits.guardSeconds, random_seed: 1 });
+    m.options.set({ output_flag: false, mip_rel_gap: 0, mip_abs_gap: Math.max(limits.gap, 1e-9), mip_max_nodes: limits.nodes, ...ends(limits.guardSeconds) });
     if (limits.start) m.setSolution({ colValue: limits.start });
     m.run();
     const status = m.getModelStatus();
@@ -82,22 +84,23 @@ function run(highs: Instance, model: Model, limits: SolveLimits): Solved {
     const bound = whole ? Number(m.info.get("mip_dual_bound")) : (value ?? -Infinity);
     const nodes = whole ? Number(m.info.get("mip_node_count")) : 0;
     if (status === OPTIMAL && found && value !== null) return { kind: "optimal", value, columns: found, bound, nodes };
-    return { kind: "limit", value, columns: found, bound, nodes };
+    return { kind: "limit", by: status === TIME ? "time" : "steps", value, columns: found, bound, nodes };
   });
 }
 
-function relaxed(highs: Instance, model: Model, guardSeconds: number): Relaxed | null {
-  return highs.withModel(arraysOf(model), (m) => {
-    m.options.set({ output_flag: false, time_limit: guardSeconds, random_seed: 1 });
+function relaxed(highs: Instance, model: Model, guardSeconds: number): Relaxed | NotRelaxed {
+  return highs.withModel(arraysOf(model), (m): Relaxed | NotRelaxed => {
+    m.options.set({ output_flag: false, ...ends(guardSeconds) });
     m.run();
-    if (m.getModelStatus() !== OPTIMAL) return null;
-    const { colValue, colDual } = m.getSolution();
-    return { value: costOf(model, colValue), columns: colValue, reducedCosts: colDual };
+    const status = m.getModelStatus();
+    if (status === INFEASIBLE || status === UNBOUNDED || status === UNBOUNDED_OR_INFEASIBLE) return { kind: "none" };
+    if (status !== OPTIMAL) return { kind: "limit", by: status === TIME ? "time" : "steps" };
+    const { colValue, colDual, rowDual } = m.getSolution();
+    return { kind: "optimal", value: costOf(model, colValue), columns: colValue, rowPrices: rowDual, reducedCosts: colDual };
   });
 }
 
-function costOf(model: Model, columns: Float64Array): number {
-  let cost = 0;
-  columns.forEach((value, i) => (cost += value * model.cost[i]));
-  return cost;
+/** Where every run ends, and the same chance in each. */
+function ends(guardSeconds: number): { simplex_iteration_limit: number; time_limit: number; random_seed: number } {
+  return { simplex_iteration_limit: MOST_STEPS, time_limit: guardSeconds, random_seed: 1 };
 }

@@ -77,7 +77,7 @@ function solvedOf(model: Model, answer: Answer, whole: boolean): Solved {
   if (answer.bounded === false) return { kind: "unbounded" };
   const columns = Float64Array.from({ length: model.columns }, (_, i) => Number(answer[column(i)] ?? 0));
   // Out of time it still says feasible, with an answer that breaks rows.
-  if (whole && answer.isIntegral !== true) return { kind: "limit", value: null, columns: null, bound: -Infinity, nodes: 0 };
+  if (whole && answer.isIntegral !== true) return { kind: "limit", by: "time", value: null, columns: null, bound: -Infinity, nodes: 0 };
   const fault = faultsOf(model, columns)[0];
   if (fault) return { kind: "failed", why: `its answer breaks the programme: ${fault}` };
   let value = 0;

@@ -43,19 +43,31 @@ describe("HiGHS on the relaxed programme", () => {
   it("is the printed optimum, with what each column off it would cost", async () => {
     // Dantzig's transport: the third market from the first plant would cost 0.162 - 0.126 more than from the second, as the first has room
     const found = await highsSolver().relax(modelOf(TEXTBOOK[1]), 20);
-    expect(found?.value).toBeCloseTo(153.675, 6);
-    expect(found?.reducedCosts[2]).toBeCloseTo(0.162 - 0.126, 9);
+    if (found.kind !== "optimal") throw new Error(found.kind);
+    expect(found.value).toBeCloseTo(153.675, 6);
+    expect(found.reducedCosts[2]).toBeCloseTo(0.162 - 0.126, 9);
+  });
+
+  it("prices rows so that each column costs what is left of its cost beyond them", async () => {
+    const model = modelOf(TEXTBOOK[1]);
+    const found = await highsSolver().relax(model, 20);
+    if (found.kind !== "optimal") throw new Error(found.kind);
+    const left = model.cost.slice();
+    model.rows.forEach((row, r) => row.columns.forEach((c, k) => (left[c] -= row.values[k] * found.rowPrices[r])));
+    expect([...found.reducedCosts]).toEqual([...left].map((cost) => expect.closeTo(cost, 9)));
   });
 
   it("lets whole columns be broken", async () => {
     // (2.25, 3.75): 41.25
-    expect((await highsSolver().relax(modelOf(TEXTBOOK[2]), 20))?.value).toBeCloseTo(-41.25, 9);
+    expect(await highsSolver().relax(modelOf(TEXTBOOK[2]), 20)).toMatchObject({ kind: "optimal", value: expect.closeTo(-41.25, 9) });
   });
 
-  it("is null where there is none", async () => {
+  it("says that there is none, that it is garbage, that time was up, and goes on to the next", async () => {
     const solver = highsSolver();
-    expect(await solver.relax(modelOf({ cost: [1], rows: [["least", 3, [1], 2]] }), 20)).toBeNull();
-    expect(await solver.relax(modelOf({ cost: [NaN], rows: [] }), 20)).toBeNull();
-    expect((await solver.relax(modelOf(TEXTBOOK[0]), 20))?.value).toBeCloseTo(-36, 9);
+    expect(await solver.relax(modelOf({ cost: [1], rows: [["least", 3, [1], 2]] }), 20)).toEqual({ kind: "none" });
+    expect(await solver.relax(modelOf({ cost: [-1], rows: [] }), 20)).toEqual({ kind: "none" });
+    expect(await solver.relax(modelOf({ cost: [NaN], rows: [] }), 20)).toMatchObject({ kind: "failed", why: expect.stringMatching(/\S/) });
+    expect(await solver.relax(hard, 0)).toEqual({ kind: "limit", by: "time" });
+    expect(await solver.relax(modelOf(TEXTBOOK[0]), 20)).toMatchObject({ kind: "optimal", value: expect.closeTo(-36, 9) });
   });
 });

@@ -36,7 +36,7 @@ export async function mendWindow(draft: Draft, free: readonly FreeDays[], solver
   const now = startOf(draft, free, whole);
   if (!now) return "stands";
   const relaxed = await solver.relax(whole.model, limits.guardSeconds);
-  if (!relaxed) return "stands";
+  if (relaxed.kind !== "optimal") return "stands";
   const room = now.cost - relaxed.value;
   if (room < GAIN) return "proven";
   const small = without(whole, now.columns, (column, i) => column.kind === "card" && now.columns[i] === 0 && relaxed.reducedCosts[i] > room);
