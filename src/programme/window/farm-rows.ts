@@ -41,17 +41,19 @@ function holdingNitrogen({ season }: Draft): number {
   return farmFigure(season, "nitrogen-ceiling", "holding") * season.cells.reduce((sum, cell) => sum + cell.areaHa, 0);
 }
 
-/** What may be short or over at a price; by a hard rule, not at all. */
-export function addShorts(draft: Draft, b: Builder): void {
+/** What may be short or over at a price; by a hard rule, not at all, or by `breaking` for each step it is broken. */
+export function addShorts(draft: Draft, b: Builder, breaking: number | null): void {
   const { season } = draft;
-  const upper = (rule: "grass-in-hand" | "nitrogen-ceiling"): number => (useOf(season.scenario, rule, null, null) === "hard" ? 0 : Infinity);
+  const hard = (rule: "grass-in-hand" | "nitrogen-ceiling"): boolean => useOf(season.scenario, rule, null, null) === "hard";
+  const upper = (rule: "grass-in-hand" | "nitrogen-ceiling"): number => (hard(rule) && breaking === null ? 0 : Infinity);
   season.walks.forEach((t, w) => {
     if (!b.has(`grass ${w}`)) return;
-    const price = farmFigure(season, "grass-in-hand", "price") / season.grazersTaken[t];
+    const price = (farmFigure(season, "grass-in-hand", "price") / season.grazersTaken[t]) * (hard("grass-in-hand") ? breaking ?? 1 : 1);
     b.put(`grass ${w}`, b.column({ kind: "short", what: `grass ${w}` }, price, upper("grass-in-hand"), false), 1);
   });
   for (let y = 0; y < 3; y++) {
-    if (b.has(`nitrogen ${y}`)) b.put(`nitrogen ${y}`, b.column({ kind: "short", what: `nitrogen ${y}` }, farmFigure(season, "nitrogen-ceiling", "holding-price"), upper("nitrogen-ceiling"), false), -1);
+    const price = hard("nitrogen-ceiling") ? (breaking ?? 0) / 10 : farmFigure(season, "nitrogen-ceiling", "holding-price");
+    if (b.has(`nitrogen ${y}`)) b.put(`nitrogen ${y}`, b.column({ kind: "short", what: `nitrogen ${y}` }, price, upper("nitrogen-ceiling"), false), -1);
   }
   if (b.has("hay")) {
     const price = season.scenario.prices.hayPerKg * (farmFigure(season, "hay-stock", "short-share") / 100);

@@ -31,11 +31,13 @@ export function fieldRows(draft: Draft, b: Builder, f: FreeDays): void {
   }
 }
 
-/** Columns of yard days and of yard spells begun, the morning after the free days with them. */
-export function addYard(draft: Draft, b: Builder, { group, from, to }: FreeDays): void {
+/** Columns of yard days and of yard spells begun, the morning after the free days with them. Forbidden ones have a price with `breaking`. */
+export function addYard(draft: Draft, b: Builder, { group, from, to }: FreeDays, breaking: number | null): void {
   const { season, tables, keep, place } = draft;
   const own = season.groups[group];
   const yardAt = (t: number): number => t * tables.width;
+  const most = (over: number): number => (over > 0 && breaking === null ? 0 : 1);
+  const price = (over: number): number => over * (breaking ?? 0);
   let before = -1;
   for (let t = from; t <= Math.min(to + 1, season.days - 1); t++) {
     const fixedNext = t === to + 1;
@@ -46,15 +48,15 @@ export function addYard(draft: Draft, b: Builder, { group, from, to }: FreeDays)
     const at = yardAt(t);
     let column = -1;
     if (!fixedNext) {
-      const cost = tables.standMoney[group][at] + (keep && keep.place[group][t] !== YARD ? keep.price : 0);
-      column = b.column({ kind: "yard", group, day: t }, cost, tables.standOver[group][at] > 0 ? 0 : 1, true);
+      const cost = tables.standMoney[group][at] + (keep && keep.place[group][t] !== YARD ? keep.price : 0) + price(tables.standOver[group][at]);
+      column = b.column({ kind: "yard", group, day: t }, cost, most(tables.standOver[group][at]), true);
       b.put(`placed ${group} ${t}`, column, 1);
       tables.rows.forEach((row, r) => b.put(`day ${r} ${t}`, column, row.stand?.[group][at] ?? 0));
       b.put("hay", column, -own.hayKg[t]);
     }
     const wasYard = t > 0 && !own.arrives[t] && t === from && place[group][t - 1] === YARD ? 1 : 0;
     const name = `yard start ${group} ${t}`;
-    const start = b.column({ kind: "yard-start", group, day: t }, tables.startMoney[group][at], tables.startOver[group][at] > 0 ? 0 : 1, false);
+    const start = b.column({ kind: "yard-start", group, day: t }, tables.startMoney[group][at] + price(tables.startOver[group][at]), most(tables.startOver[group][at]), false);
     b.row(name, -Infinity, wasYard - (fixedNext ? 1 : 0));
     if (column >= 0) b.put(name, column, 1);
     b.put(name, start, -1);

@@ -15,9 +15,10 @@ export interface WindowModel {
 
 /**
  * The window as a programme: one card a cell, every freed group in one place every free day, yard spells and hauls,
- * and the rules across cells on what the rest of the plan leaves.
+ * and the rules across cells on what the rest of the plan leaves. With `breaking`, money for each step by which a rule
+ * is broken, none is out of the question any more.
  */
-export function windowModel(draft: Draft, free: readonly FreeDays[], cards: readonly (readonly Card[])[]): WindowModel {
+export function windowModel(draft: Draft, free: readonly FreeDays[], cards: readonly (readonly Card[])[], breaking: number | null = null): WindowModel {
   const b = new Builder();
   cards.forEach((_, c) => b.row(`one card of ${draft.season.cells[c].name}`, 1, 1));
   for (const f of free) {
@@ -26,10 +27,11 @@ export function windowModel(draft: Draft, free: readonly FreeDays[], cards: read
   }
   dayRows(draft, b, free);
   farmRows(draft, b, free, cards);
-  for (const own of cards) for (const card of own) addCard(draft, b, card);
-  for (const f of free) addYard(draft, b, f);
+  for (const own of cards) for (const card of own) addCard(draft, b, card, breaking ?? 0);
+  for (const f of free) addYard(draft, b, f, breaking);
   for (const f of free) addHauls(draft, b, f);
-  addShorts(draft, b);
+  addShorts(draft, b, breaking);
+  if (breaking !== null) addDayShorts(draft, b, breaking);
   return { model: b.model(), columns: b.columns };
 }
 
@@ -61,10 +63,20 @@ function afterUse(draft: Draft, r: number, { group, to }: FreeDays): number {
   return (row.stand?.[group][at] ?? 0) + (starts ? (row.start?.[group][at] ?? 0) : 0) + haul;
 }
 
-function addCard(draft: Draft, b: Builder, card: Card): void {
+/** What a day's row may be over at a price. */
+function addDayShorts({ season, tables }: Draft, b: Builder, breaking: number): void {
+  tables.rows.forEach(({ row }, r) => {
+    for (let t = 0; t < season.days; t++) {
+      const name = `day ${r} ${t}`;
+      if (b.has(name)) b.put(name, b.column({ kind: "short", what: name }, breaking * row.weight, Infinity, false), -1);
+    }
+  });
+}
+
+function addCard(draft: Draft, b: Builder, card: Card, breaking: number): void {
   const { season, tables, keep } = draft;
   const { cell, stays, state } = card;
-  let cost = state.money;
+  let cost = state.money + breaking * state.over;
   for (const { group, first, last } of stays) {
     cost += tables.startMoney[group][first * tables.width + cell + 1];
     for (let t = first; t <= last; t++) {

@@ -63,7 +63,7 @@ export function freeDays(draft: Draft, group: number, from: number, days: number
 }
 
 /** The plan as it stands, as columns of the window's programme; null when it is not among the cards. */
-function startOf(draft: Draft, free: readonly FreeDays[], { model, columns }: WindowModel): { columns: Float64Array; cost: number } | null {
+export function startOf(draft: Draft, free: readonly FreeDays[], { model, columns }: WindowModel): { columns: Float64Array; cost: number } | null {
   const start = new Float64Array(columns.length);
   const placed = new Set<number>();
   columns.forEach((column, i) => {
@@ -118,7 +118,9 @@ function entersField(draft: Draft, group: number, field: number, day: number): b
 }
 
 /** The same programme without some columns, and the start without them. */
-function without({ model, columns }: WindowModel, start: Float64Array, drop: (column: Column, i: number) => boolean): { model: Model; columns: Column[]; start: Float64Array } {
+export function without(
+  { model, columns }: WindowModel, start: Float64Array, drop: (column: Column, i: number) => boolean,
+): { model: Model; columns: Column[]; start: Float64Array } {
   const kept = columns.map((_, i) => i).filter((i) => !drop(columns[i], i));
   const at = new Int32Array(columns.length).fill(-1);
   kept.forEach((i, k) => (at[i] = k));
@@ -137,14 +139,19 @@ function without({ model, columns }: WindowModel, start: Float64Array, drop: (co
 /** Puts the chosen cards into the draft; true when the draft, judged by itself, is valid and cheaper. */
 function takeAnswer(draft: Draft, free: readonly FreeDays[], columns: readonly Column[], answer: Float64Array): boolean {
   const before = draft.cost;
+  const undo = draft.apply(answerRuns(draft, free, columns, answer));
+  if (draft.over === 0 && draft.cost < before - GAIN / 2) return true;
+  undo();
+  return false;
+}
+
+/** The chosen cards as runs, after runs that clear the freed days. */
+export function answerRuns(draft: Draft, free: readonly FreeDays[], columns: readonly Column[], answer: Float64Array): Run[] {
   const runs: Run[] = free.flatMap(({ group, from, to }) => presentRuns(draft, group, from, to));
   columns.forEach((column, i) => {
     if (column.kind === "card" && answer[i] > 0.5) for (const stay of column.card.stays) runs.push({ group: stay.group, from: stay.first, to: stay.last, place: column.card.cell });
   });
-  const undo = draft.apply(runs);
-  if (draft.over === 0 && draft.cost < before - GAIN / 2) return true;
-  undo();
-  return false;
+  return runs;
 }
 
 /** Runs that send a group to the yard on its own days of a span. */

@@ -1,0 +1,45 @@
+import type { Draft } from "../draft.js";
+import type { PricingSolver } from "../solver.js";
+import { lessenWindow, type ElasticLimits } from "./elastic.js";
+import { freeDays } from "./windows.js";
+import type { MendWatch } from "./mend.js";
+
+/** What elastic windows came to: how many, how many that broke less, and the days of those that all were proven. */
+export interface Lessened {
+  readonly windows: number;
+  readonly less: number;
+  /** Days of a window, when the last round proved of each that nothing less is to be had in it; else 0. */
+  readonly provenDays: number;
+}
+
+const LIMITS: ElasticLimits = { cards: 3000, steps: 40_000, nodes: 50, guardSeconds: 20, give: 4 };
+const DAYS = { grazers: 14, others: 10 } as const;
+
+/** Re-does the days of these groups window by window, each half over the one before, until a round breaks no less. */
+export async function lessen(draft: Draft, groups: readonly number[], solver: PricingSolver, rounds: number, watch: MendWatch): Promise<Lessened> {
+  const sum = { windows: 0, less: 0, provenDays: 0 };
+  for (let round = 0; round < rounds && draft.over > 0; round++) {
+    const before = draft.over;
+    let proven = true;
+    for (const group of groups) {
+      const days = draft.season.groups[group].grazer ? DAYS.grazers : DAYS.others;
+      for (let from = 0; from < draft.season.days && draft.over > 0; from += days / 2) {
+        if (watch.stop()) return { ...sum, provenDays: 0 };
+        const free = freeDays(draft, group, from, days);
+        if (!free) continue;
+        const end = await lessenWindow(draft, [free], solver, LIMITS);
+        sum.windows++;
+        if (end !== "proven") proven = false;
+        if (end !== "better") continue;
+        sum.less++;
+        watch.better();
+      }
+    }
+    sum.provenDays = proven ? Math.min(...groups.map((g) => (draft.season.groups[g].grazer ? DAYS.grazers : DAYS.others))) : 0;
+    if (draft.over > before - LEAST_GAIN) break;
+  }
+  return sum;
+}
+
+/** A round that lessens the breaking by less than this, in the rules' own steps, is the last. */
+const LEAST_GAIN = 0.02;
