@@ -6,6 +6,8 @@ export interface Effort {
   readonly seed: number;
   /** Seconds after which planning ends with the best it has; null for no cap. */
   readonly capSeconds: number | null;
+  /** Steps of its own in place of the name's. */
+  readonly steps?: Steps;
   /** A plan to start from and stay close to, and the price of each group-day that differs from it. */
   readonly base?: { readonly plan: Plan; readonly price: number } | null;
 }
@@ -29,5 +31,5 @@ const STEPS: Record<Effort["name"], Steps> = {
 };
 
 export function stepsOf(effort: Effort): Steps {
-  return STEPS[effort.name];
+  return effort.steps ?? STEPS[effort.name];
 }

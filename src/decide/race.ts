@@ -1,11 +1,14 @@
 import type { Job, JobNews } from "../programme/jobs.js";
-import { betterThan, type Snapshot } from "../programme/snapshot.js";
-import type { Threads } from "../programme/threads.js";
+import type { Snapshot } from "../programme/snapshot.js";
+import type { Ended, Threads } from "../programme/threads.js";
+import type { Trouble } from "../programme/trouble.js";
+import type { Lessened } from "../programme/window/lessen.js";
 import type { Mended } from "../programme/window/mend.js";
 import type { Effort } from "./effort.js";
+import { troubleWords } from "./trouble-words.js";
 
 /** Milliseconds between looks at the clock and the owner. */
-const LOOK = 40;
+const LOOK = 20;
 
 /** Jobs under way at once: as many as the smallest machine has cores. */
 const LANES = 2;
@@ -17,8 +20,12 @@ export class Race {
   steps = 0;
   capped = false;
   mended: Mended | null = null;
-  readonly notes: string[] = [];
+  lessened: Lessened | null = null;
   private readonly began: number;
+  /** Which job the best plan is from, counted as they were given, so that of two plans that cost the same the same one stands. */
+  private bestFrom = -1;
+  private given = 0;
+  private readonly troubles = new Set<string>();
 
   constructor(
     private readonly threads: Threads,
@@ -39,49 +46,59 @@ export class Race {
     return this.stop.asked || (capSeconds !== null && this.seconds >= capSeconds);
   }
 
-  /** Takes a plan if it breaks less than the best or is cheaper, or is the first at all. */
-  offer(plan: Snapshot): void {
-    if (this.best && !betterThan(plan, this.best)) return;
+  /** What went wrong, in words; the same in whatever order it did. */
+  get notes(): readonly string[] {
+    return [...this.troubles].sort();
+  }
+
+  /** Takes a plan if it breaks less than the best or is cheaper, or is the first at all. Which plan is taken in the end does not turn on their order. */
+  offer(plan: Snapshot, from = -1): void {
+    if (this.best && !before(plan, from, this.best, this.bestFrom)) return;
     this.best = plan;
+    this.bestFrom = from;
     this.tell();
   }
 
   /** Does all jobs, two at a time, in order; what each finds is taken as it comes. */
   async run(jobs: readonly Job[]): Promise<void> {
-    const waiting = [...jobs];
+    const waiting = jobs.map((job) => ({ job, at: this.given++ }));
     const lane = async (): Promise<void> => {
-      for (let job = waiting.shift(); job; job = waiting.shift()) await this.do(job);
+      for (let next = waiting.shift(); next; next = waiting.shift()) await this.do(next.job, next.at);
     };
     await Promise.all(Array.from({ length: LANES }, lane));
   }
 
-  private async do(job: Job): Promise<void> {
+  private async do(job: Job, at: number): Promise<void> {
     if (this.over) {
       this.capped = true;
       return;
     }
-    const running = this.threads.start(job, (news) => this.hear(news));
-    let answer: JobNews | null | undefined;
-    const done = running.done.then((news) => (answer = news));
-    while (answer === undefined) {
-      if (this.over) {
-        this.capped = true;
+    const running = this.threads.start(job, (news) => this.hear(news, job, at));
+    let ended: Ended | undefined;
+    let stopped = false;
+    const done = running.done.then((end) => (ended = end));
+    while (ended === undefined) {
+      if (this.over && !stopped) {
+        this.capped = stopped = true;
         running.stop();
-        await done;
-        break;
       }
-      await Promise.race([done, this.threads.sleep(LOOK)]);
+      await (stopped ? done : Promise.race([done, this.threads.sleep(LOOK)]));
     }
-    if (job.kind === "search") this.steps += job.steps;
-    if (answer) this.hear(answer);
-    else if (!this.capped) this.notes.push("One part of the planning broke down; the best plan found before stands.");
+    if (ended.news) this.hear(ended.news, job, at);
+    if (ended.trouble) this.hear(ended.trouble, job, at);
+    else if (job.kind === "search" && !stopped) this.steps += job.steps;
   }
 
-  private hear(news: JobNews): void {
-    if (news.kind === "plan") this.offer(news.plan);
+  private hear(news: JobNews | Trouble, job: Job, at: number): void {
+    if (typeof news === "string") this.troubles.add(troubleWords(job.kind, news));
+    else if (news.kind === "plan") this.offer(news.plan, at);
+    else if (news.kind === "lessened") {
+      this.lessened = news.lessened;
+      this.offer(news.plan, at);
+    }
     else if (news.kind === "mended") {
       this.mended = news.mended;
-      this.offer(news.plan);
+      this.offer(news.plan, at);
     } else if (news.value > this.lowest) {
       this.lowest = news.value;
       this.tell();
@@ -91,4 +108,10 @@ export class Race {
   private tell(): void {
     this.onProgress({ seconds: this.seconds, cost: this.best?.cost ?? Infinity, bound: this.lowest });
   }
+}
+
+/** Exact, not to a hair: with a hair of slack, which of three plans stands would turn on their order. */
+function before(plan: Snapshot, from: number, other: Snapshot, otherFrom: number): boolean {
+  if (plan.over !== other.over) return plan.over < other.over;
+  return plan.cost !== other.cost ? plan.cost < other.cost : from < otherFrom;
 }

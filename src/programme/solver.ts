@@ -64,6 +64,22 @@ export interface PricingSolver extends Solver {
   relax(model: Model, guardSeconds: number): Promise<Relaxed | NotRelaxed>;
 }
 
+/** What is no programme at all, or null: what a package would answer to it is anybody's guess, so no adapter asks one. */
+export function garbageIn({ columns, cost, lower, upper, whole, rows }: Model): string | null {
+  if ([cost, lower, upper, whole].some((own) => own.length !== columns)) return "costs or limits are not one a column";
+  if (!cost.every(Number.isFinite) || lower.some((least) => Number.isNaN(least) || least === Infinity) || upper.some((most) => Number.isNaN(most) || most === -Infinity)) return "a cost or a limit is no number";
+  const seenIn = new Int32Array(columns).fill(-1);
+  for (const [r, row] of rows.entries()) {
+    if (Number.isNaN(row.least) || Number.isNaN(row.most) || row.least === Infinity || row.most === -Infinity || !row.values.every(Number.isFinite)) return `${row.name}: an entry or a limit is no number`;
+    if (row.columns.length !== row.values.length || row.columns.some((c) => !(Number.isInteger(c) && c >= 0 && c < columns))) return `${row.name}: an entry has no column`;
+    for (const c of row.columns) {
+      if (seenIn[c] === r) return `${row.name}: a column stands there twice`;
+      seenIn[c] = r;
+    }
+  }
+  return null;
+}
+
 /** Money of an answer. */
 export function costOf(model: Model, columns: Float64Array): number {
   let cost = 0;

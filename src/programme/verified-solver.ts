@@ -34,9 +34,12 @@ export function verifiedSolver(solver: PricingSolver, told: (trouble: Trouble) =
   };
 }
 
-async function attempt<T>(solve: () => Promise<T>): Promise<T | { readonly kind: "failed"; readonly why: string }> {
+const KINDS: readonly (Solved | Relaxed | NotRelaxed)["kind"][] = ["optimal", "limit", "infeasible", "unbounded", "none", "failed"];
+
+async function attempt<T extends { readonly kind: string }>(solve: () => Promise<T>): Promise<T | { readonly kind: "failed"; readonly why: string }> {
   try {
-    return await solve();
+    const found = await solve();
+    return (KINDS as readonly unknown[]).includes((found as T | null)?.kind) ? found : { kind: "failed", why: "its answer is none" };
   } catch (cause) {
     return { kind: "failed", why: String(cause instanceof Error ? cause.message : cause).slice(0, 200) };
   }

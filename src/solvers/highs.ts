@@ -1,11 +1,12 @@
 import highsModule from "highs";
-import { costOf, faultsOf, type Model, type NotRelaxed, type PricingSolver, type Relaxed, type Solved, type SolveLimits } from "../programme/solver.js";
+import { costOf, faultsOf, garbageIn, type Model, type NotRelaxed, type PricingSolver, type Relaxed, type Solved, type SolveLimits } from "../programme/solver.js";
 
 /** The package's types do not match its module under this resolution; the call itself is right. */
 const load = highsModule as unknown as typeof highsModule.default;
 
 type Instance = Awaited<ReturnType<typeof load>>;
 
+const EMPTY = 6;
 const OPTIMAL = 7;
 const INFEASIBLE = 8;
 const UNBOUNDED_OR_INFEASIBLE = 9;
@@ -23,6 +24,8 @@ export function highsSolver(): PricingSolver {
   return {
     name: "HiGHS",
     async solve(model, limits) {
+      const why = garbageIn(model);
+      if (why) return { kind: "failed", why };
       try {
         return run(await ready(), model, limits);
       } catch (cause) {
@@ -32,6 +35,8 @@ export function highsSolver(): PricingSolver {
       }
     },
     async relax(model, guardSeconds) {
+      const why = garbageIn(model);
+      if (why) return { kind: "failed", why };
       try {
         return relaxed(await ready(), model, guardSeconds);
       } catch (cause) {
@@ -74,6 +79,7 @@ function run(highs: Instance, model: Model, limits: SolveLimits): Solved {
     if (limits.start) m.setSolution({ colValue: limits.start });
     m.run();
     const status = m.getModelStatus();
+    if (status === EMPTY) return { kind: "optimal", value: 0, columns: new Float64Array(), bound: 0, nodes: 0 };
     if (status === INFEASIBLE) return { kind: "infeasible" };
     if (status === UNBOUNDED || status === UNBOUNDED_OR_INFEASIBLE) return { kind: "unbounded" };
     const found = Number(m.info.get("primal_solution_status")) === FEASIBLE ? m.getSolution().colValue : null;

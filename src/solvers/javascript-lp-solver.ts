@@ -1,5 +1,5 @@
 import solverModule from "javascript-lp-solver";
-import { faultsOf, type Model, type Solved, type Solver } from "../programme/solver.js";
+import { costOf, faultsOf, garbageIn, type Model, type Solved, type Solver } from "../programme/solver.js";
 
 /** The package's types do not match its module under this resolution; the call itself is right. */
 const engine = solverModule as unknown as { Solve(model: unknown): Answer };
@@ -35,17 +35,6 @@ export function javascriptLpSolver(): Solver {
   };
 }
 
-/** What is no programme at all; the package itself would answer something. */
-function garbageIn({ columns, cost, lower, upper, whole, rows }: Model): string | null {
-  if ([cost, lower, upper, whole].some((own) => own.length !== columns)) return "costs or limits are not one a column";
-  if (!cost.every(Number.isFinite) || [lower, upper].some((own) => own.some(Number.isNaN))) return "a cost or a limit is no number";
-  for (const row of rows) {
-    if (Number.isNaN(row.least) || Number.isNaN(row.most) || !row.values.every(Number.isFinite)) return `${row.name}: an entry or a limit is no number`;
-    if (row.columns.length !== row.values.length || row.columns.some((c) => !(c >= 0 && c < columns))) return `${row.name}: an entry has no column`;
-  }
-  return null;
-}
-
 function modelOf(model: Model, guardSeconds: number): unknown {
   const constraints: Record<string, { min?: number; max?: number; equal?: number }> = {};
   const variables: Record<string, Record<string, number>> = {};
@@ -66,7 +55,7 @@ function modelOf(model: Model, guardSeconds: number): unknown {
     const least = Number.isFinite(row.least) ? { min: row.least } : {};
     const most = Number.isFinite(row.most) ? { max: row.most } : {};
     constraints[name] = row.least === row.most ? { equal: row.least } : { ...least, ...most };
-    row.columns.forEach((c, k) => (variables[column(c)][name] = (variables[column(c)][name] ?? 0) + row.values[k]));
+    row.columns.forEach((c, k) => (variables[column(c)][name] = row.values[k]));
   });
   // Its own presolve calls some solvable programmes infeasible.
   return { optimize: "cost", opType: "min", constraints, variables, ints, timeout: guardSeconds * 1000, options: { presolve: false } };
@@ -80,7 +69,6 @@ function solvedOf(model: Model, answer: Answer, whole: boolean): Solved {
   if (whole && answer.isIntegral !== true) return { kind: "limit", by: "time", value: null, columns: null, bound: -Infinity, nodes: 0 };
   const fault = faultsOf(model, columns)[0];
   if (fault) return { kind: "failed", why: `its answer breaks the programme: ${fault}` };
-  let value = 0;
-  columns.forEach((x, i) => (value += x * model.cost[i]));
+  const value = costOf(model, columns);
   return { kind: "optimal", value, columns, bound: value, nodes: 0 };
 }

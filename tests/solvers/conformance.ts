@@ -21,6 +21,7 @@ export function solverConforms(make: () => Solver, powers: Powers): void {
     describe("random programmes", () => holdRandom(solve));
     describe("starts", () => holdStarts(solve));
     describe("garbage", () => holdGarbage(solve, powers));
+    describe("out of time", () => holdOutOfTime(solve));
   });
 }
 
@@ -59,6 +60,15 @@ function holdNoOptimum(solve: Solve): void {
     const found = await solve(tied);
     expect(found).toMatchObject({ kind: "optimal", value: 2 });
     if (found.kind === "optimal") expect(faultsOf(tied, found.columns)).toEqual([]);
+  });
+  it("solves an empty programme, and one with an empty row", async () => {
+    expect(await solve(modelOf({ cost: [], rows: [] }))).toMatchObject({ kind: "optimal", value: 0, columns: new Float64Array() });
+    expect(await solve(modelOf({ cost: [2], rows: [["nothing", -1, [0], 1]] }))).toMatchObject({ kind: "optimal", value: 0 });
+    expect(await solve(modelOf({ cost: [2], rows: [["nothing", 1, [0], 2]] }))).toEqual({ kind: "infeasible" });
+  });
+  it("says when limits are crossed", async () => {
+    expect(await solve(modelOf({ cost: [1], rows: [["row", 3, [1], 2]] }))).toEqual({ kind: "infeasible" });
+    expect(await solve(modelOf({ cost: [1], lower: [3], upper: [2], rows: [["row", 0, [1], 9]] }))).toEqual({ kind: "infeasible" });
   });
   it("solves a programme without rows", async () => {
     expect(await solve(modelOf({ cost: [2, -3], upper: [4, 5], rows: [] }))).toMatchObject({ kind: "optimal", value: -15 });
@@ -143,7 +153,16 @@ function holdGarbage(solve: Solve, { negativeColumns }: Powers): void {
     ["a row limit that is no number", { ...fine, rows: [{ ...fine.rows[0], most: NaN }, ...fine.rows.slice(1)] }],
     ["too few costs", { ...fine, cost: Float64Array.from([-3]) }],
     ["too few limits", { ...fine, upper: Float64Array.from([Infinity]) }],
+    ["too many kinds of columns", { ...fine, whole: new Uint8Array(3) }],
+    ["a cost without end", { ...fine, cost: Float64Array.from([Infinity, -5]) }],
+    ["an entry without end", { ...fine, rows: [{ ...fine.rows[0], values: [-Infinity] }, ...fine.rows.slice(1)] }],
+    ["a row that must reach what nothing reaches", { ...fine, rows: [{ ...fine.rows[0], least: Infinity, most: Infinity }, ...fine.rows.slice(1)] }],
+    ["a column that must reach what nothing reaches", { ...fine, lower: Float64Array.from([Infinity, 0]) }],
+    ["a column limit that is no number", { ...fine, upper: Float64Array.from([NaN, 4]) }],
     ["an entry of a column that is not there", { ...fine, rows: [{ ...fine.rows[0], columns: [7] }, ...fine.rows.slice(1)] }],
+    ["an entry between two columns", { ...fine, rows: [{ ...fine.rows[0], columns: [0.5] }, ...fine.rows.slice(1)] }],
+    ["a column twice in a row", { ...fine, rows: [{ ...fine.rows[0], columns: [0, 0], values: [1, 1] }, ...fine.rows.slice(1)] }],
+    ["more entries than columns named", { ...fine, rows: [{ ...fine.rows[0], values: [1, 2] }, ...fine.rows.slice(1)] }],
   ];
   it.each(garbage)("says that it failed: %s", async (_, model) => {
     expect(await solve(model)).toMatchObject({ kind: "failed", why: expect.stringMatching(/\S/) });
@@ -160,6 +179,18 @@ function holdGarbage(solve: Solve, { negativeColumns }: Powers): void {
     const found = await solve(modelOf({ cost: [1], lower: [-4], rows: [["row", -3, [1], Infinity]] }));
     expect(found.kind).toBe(negativeColumns ? "optimal" : "failed");
     if (found.kind === "optimal") expect(found.value).toBeCloseTo(-3, 6);
+  });
+}
+
+function holdOutOfTime(solve: Solve): void {
+  it("says that time ended it, and hands on no answer that breaks a row", { timeout: 60_000 }, async () => {
+    const hard = hardModel(90, 40);
+    const found = await solve(hard, { nodes: 1_000_000, guardSeconds: 0.05 });
+    expect(found).toMatchObject({ kind: "limit", by: "time" });
+    if (found.kind === "limit" && found.columns) expect(faultsOf(hard, found.columns)).toEqual([]);
+  });
+  it("solves the next programme in its own time", async () => {
+    expect(await solve(modelOf(TEXTBOOK[0]))).toMatchObject({ kind: "optimal", value: expect.closeTo(-36, 6) });
   });
 }
 
