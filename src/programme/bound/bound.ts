@@ -40,7 +40,7 @@ export class SeasonBound {
   private readonly routes: readonly RouteGround[];
   readonly fields: number;
   /** Money no plan avoids and no cell knows: the mower's coming for the owner's own cuts. */
-  private readonly always: number;
+  readonly always: number;
 
   constructor(readonly season: Season, simulator: CellSimulator, readonly tables: PathTables, step: number) {
     this.fields = season.scenario.fields.length;
