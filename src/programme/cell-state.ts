@@ -3,11 +3,11 @@ import type { Season } from "../season/season.js";
 
 /** Ground split off a cell by pigs or birds, until the back fence comes down. */
 export interface Lot {
-  area: number;
-  cover: number;
+  readonly area: number;
+  readonly cover: number;
   /** Morning from which it grows. */
-  from: number;
-  byPigs: boolean;
+  readonly from: number;
+  readonly byPigs: boolean;
 }
 
 /** A use of ground by birds or pigs: last day (negative before the season), area in ha, index of the group or -1, kind. */
@@ -90,10 +90,42 @@ export function resetState(season: Season, s: CellState, worked: readonly Worked
   s.charges.fill(0);
 }
 
+/** Makes one state the same as another of its season, its arrays kept. */
+export function copyState(to: CellState, from: CellState): void {
+  to.cell = from.cell;
+  to.day = from.day;
+  to.cover = from.cover;
+  to.open = from.open;
+  to.opens = from.opens;
+  to.pigLots = from.pigLots;
+  to.lastGrazed = from.lastGrazed;
+  to.grazedThisSeason = from.grazedThisSeason;
+  to.opened = from.opened;
+  to.scratched = from.scratched;
+  to.nitrogen = from.nitrogen;
+  to.hayMade = from.hayMade;
+  to.walk = from.walk;
+  to.money = from.money;
+  to.over = from.over;
+  copyList(to.lots, from.lots);
+  copyList(to.worked, from.worked);
+  copyList(to.deposits, from.deposits);
+  copyList(to.cuts, from.cuts);
+  to.lastOf.set(from.lastOf);
+  to.nitrogenByYear.set(from.nitrogenByYear);
+  to.grass.set(from.grass);
+  to.charges.set(from.charges);
+}
+
+function copyList<T>(to: T[], from: readonly T[]): void {
+  to.length = from.length;
+  for (let i = 0; i < from.length; i++) to[i] = from[i];
+}
+
 export function cloneState(s: CellState): CellState {
   return {
     ...s,
-    lots: s.lots.map((lot) => ({ ...lot })),
+    lots: s.lots.slice(),
     lastOf: s.lastOf.slice(),
     worked: s.worked.slice(),
     nitrogenByYear: s.nitrogenByYear.slice(),

@@ -2,10 +2,12 @@ import type { Season } from "../season/season.js";
 import { CellBook } from "./cell-book.js";
 import type { CellState } from "./cell-state.js";
 import type { CellSimulator } from "./cell-simulator.js";
+import { FarmBook, type Judged } from "./farm-book.js";
 import type { Half } from "./half.js";
-import { PathBook, type Keep, type Run, type Span } from "./path-book.js";
+import { PathBook, type Keep, type PathSums, type Run, type Span } from "./path-book.js";
 import { pathTables, type PathTables } from "./path-tables.js";
 import { HALVES } from "./rules/index.js";
+import { Touched } from "./touched.js";
 
 export type { Keep, Run } from "./path-book.js";
 
@@ -31,12 +33,21 @@ export class Draft {
   readonly tables: PathTables;
   private readonly paths: PathBook;
   private readonly cellBook: CellBook;
-  private sums = { cost: 0, over: 0 };
+  private readonly sums = { cost: 0, over: 0 };
+  /** What the latest change found, for its undo. */
+  private readonly before: { paths: PathSums; cost: number; over: number; cut: CutChange | null; farm: readonly Judged[] };
+  /** Cells that the latest change touches. */
+  private readonly touched: Touched;
+  private readonly farm: FarmBook;
+  private changes = 0;
 
   constructor(readonly season: Season, readonly simulator: CellSimulator, halves: readonly Half[] = HALVES, readonly keep: Keep | null = null) {
     this.tables = pathTables(season, halves);
     this.paths = new PathBook(season, this.tables, keep);
     this.cellBook = new CellBook(season, simulator, this.paths.occupant);
+    this.before = { paths: { ...this.paths.sums }, cost: 0, over: 0, cut: null, farm: [] };
+    this.farm = new FarmBook(this.tables.farm);
+    this.touched = new Touched(season.cells.length);
     this.refresh();
   }
 
@@ -74,6 +85,11 @@ export class Draft {
     return this.sums.over;
   }
 
+  /** Money and broken rules of each rule of the whole farm, in the order of the tables. */
+  get ofFarm(): readonly Judged[] {
+    return this.farm.judged;
+  }
+
   /** Group-days that differ from the base plan. */
   get changed(): number {
     return this.paths.sums.changed;
@@ -108,7 +124,7 @@ export class Draft {
     return this.paths.free(run);
   }
 
-  /** Puts runs and cuts in place and judges what they touch. The answer takes it all back. */
+  /** Puts runs and cuts in place and judges what they touch. The answer takes it all back, until the next change. */
   apply(runs: readonly Run[], cut: CutChange | null = null): () => void {
     const undo = this.attempt(runs, cut, PATIENT);
     if (!undo) throw new Error("a change without a limit was given up");
@@ -117,132 +133,116 @@ export class Draft {
 
   /** Like `apply`, but gives up, the draft as it was, when the change is sure to be too much worse. */
   attempt(runs: readonly Run[], cut: CutChange | null, patience: Patience): (() => void) | null {
-    const { paths, cellBook } = this;
-    const spans = paths.spansOf(runs);
-    const before = { paths: { ...paths.sums }, own: { ...this.sums } };
-    const kept = this.setAside(runs, spans, cut);
-    const touched = this.put(runs, spans, cut);
-    let room = patience.worse - (paths.sums.money - before.paths.money) - patience.penalty * (paths.sums.over + paths.sums.rowOver - before.paths.over - before.paths.rowOver);
-    for (const c of touched) room += this.states[c].money + patience.penalty * this.states[c].over;
-    room -= this.farmWorse(before.paths.hayFed, touched, patience.penalty);
-    const back = (): void => {
-      kept();
-      paths.sums = before.paths;
-      this.sums = before.own;
-    };
-    for (const c of touched) {
-      // Money is never negative: what a cell is over must fit into what could still be won.
-      if (room < 0 || !cellBook.tryCell(c, room / patience.penalty)) {
-        back();
-        return null;
-      }
-      const gain = cellBook.gainOf(c);
-      room -= gain.money + this.states[c].money + patience.penalty * (gain.over + this.states[c].over);
+    const { cellBook } = this;
+    const change = this.begin(cut);
+    this.put(runs, cut);
+    if (!this.liveTouched(patience)) {
+      this.putBack();
+      return null;
     }
-    const untake = cellBook.take(touched);
+    const { cells, from } = this.touched;
+    cellBook.take(cells, from);
     this.settle();
     return () => {
-      untake();
-      back();
+      if (this.changes !== change) throw new Error("only the latest change can be taken back");
+      cellBook.untake(cells);
+      this.putBack();
     };
+  }
+
+  /** Lives the touched cells beside their present seasons; false as soon as the change is sure to be too much worse. */
+  private liveTouched({ penalty, worse }: Patience): boolean {
+    const { paths, before, touched: { cells, from }, cellBook } = this;
+    let room = worse - (paths.sums.money - before.paths.money) - penalty * (paths.sums.over + paths.sums.rowOver - before.paths.over - before.paths.rowOver);
+    for (const c of cells) room += this.states[c].money + penalty * this.states[c].over;
+    room -= this.farmWorse(penalty);
+    for (const c of cells) {
+      // Money is never negative: what a cell is worth must fit into what could still be won.
+      if (room < 0 || !cellBook.tryCell(c, { worth: room, penalty }, from[c])) return false;
+      room -= cellBook.triedWorth(c, penalty);
+    }
+    return true;
   }
 
   /** What days of some groups use of each row: by row, by day. */
   usedBy(spans: readonly { readonly group: number; readonly from: number; readonly to: number }[]): Float64Array[] {
     const { paths } = this;
-    const before = paths.used.map((used) => used.slice());
-    const sums = { ...paths.sums };
+    const own = paths.used.map((used) => used.slice());
+    this.begin(null);
     for (const { group, from, to } of spans) paths.addDays(group, from, Math.min(to, this.season.days - 1), -1);
-    const own = before.map((used, r) => used.map((amount, t) => amount - paths.used[r][t]));
-    before.forEach((used, r) => paths.used[r].set(used));
-    paths.sums = sums;
+    own.forEach((used, r) => used.forEach((amount, t) => (used[t] = amount - paths.used[r][t])));
+    this.putBack();
     return own;
   }
 
-  /** Money by rule, in the order of `charges`, of cells, paths and farm together. */
-  chargesByRule(index: (rule: string) => number, size: number): Float64Array {
-    const sum = new Float64Array(size);
-    for (const state of this.states) state.charges.forEach((money, i) => (sum[i] += money));
-    for (const money of this.tables.money) {
-      this.season.groups.forEach((group, g) => this.paths.eachDay(g, (t, place, starts, hauls) => {
-        let own = money.stand?.(g, place, t) ?? 0;
-        if (starts) own += money.start?.(g, place, t, group.arrives[t] === 1) ?? 0;
-        if (hauls >= 0) own += money.haul?.(g, hauls, t) ?? 0;
-        sum[index(money.rule)] += own;
-      }));
-    }
-    const totals = this.cellBook.totals(this.hayFed);
-    for (const rule of this.tables.farm) sum[index(rule.rule)] += rule.judge(totals).money;
-    return sum;
+  /** Walks a group's days: place, whether a stay starts, and the field entered or -1. */
+  eachDay(g: number, visit: (t: number, place: number, starts: boolean, hauls: number) => void): void {
+    this.paths.eachDay(g, visit);
   }
 
   /** Remembers what a change will overwrite. */
-  private setAside(runs: readonly Run[], spans: readonly Span[], cut: CutChange | null): () => void {
-    const { paths, cellBook } = this;
-    const lo = Math.min(...spans.map((span) => span.lo));
-    const hi = Math.max(...spans.map((span) => span.hi));
-    const used = spans.length ? paths.used.map((own) => own.slice(lo, hi + 1)) : [];
-    const places = runs.map((run) => paths.place[run.group].slice(run.from, run.to + 1));
-    const cuts = cut ? cellBook.cuts[cut.cell] : [];
-    return () => {
-      paths.putBack(runs, places);
-      used.forEach((slice, r) => paths.used[r].set(slice, lo));
-      if (cut) cellBook.cuts[cut.cell] = cuts;
-    };
+  private begin(cut: CutChange | null): number {
+    const { paths, before } = this;
+    paths.begin();
+    Object.assign(before.paths, paths.sums);
+    before.cost = this.sums.cost;
+    before.over = this.sums.over;
+    before.farm = this.farm.judged;
+    before.cut = cut && { cell: cut.cell, cuts: this.cellBook.cuts[cut.cell] };
+    return ++this.changes;
   }
 
-  /** Puts runs and cuts in place; answers the cells they touch. */
-  private put(runs: readonly Run[], spans: readonly Span[], cut: CutChange | null): number[] {
+  private putBack(): void {
+    const { paths, before } = this;
+    paths.takeBack();
+    Object.assign(paths.sums, before.paths);
+    if (before.cut) this.cellBook.cuts[before.cut.cell] = before.cut.cuts;
+    this.farm.judged = before.farm;
+    this.sums.cost = before.cost;
+    this.sums.over = before.over;
+  }
+
+  /** Puts runs and cuts in place, and notes the cells they touch. */
+  private put(runs: readonly Run[], cut: CutChange | null): void {
     const { paths } = this;
-    const touched: number[] = [];
-    const touch = (c: number): void => {
-      if (c >= 0 && !touched.includes(c)) touched.push(c);
-    };
-    const lo = Math.min(...spans.map((span) => span.lo));
-    const hi = Math.max(...spans.map((span) => span.hi));
-    if (spans.length) paths.sums.rowOver -= paths.rowsOver(lo, hi);
+    const spans: readonly Span[] = paths.spansOf(runs);
+    this.touched.clear();
     for (const span of spans) paths.addDays(span.group, span.lo, span.hi, -1);
-    for (const run of runs) {
-      for (let t = run.from; t <= run.to; t++) {
-        touch(paths.place[run.group][t]);
-        paths.put(run.group, t, run.place);
+    for (const { group, from, to, place } of runs) {
+      const own = paths.place[group];
+      for (let t = from; t <= to; t++) {
+        if (own[t] === place) continue;
+        // Where a group comes breaks more rules than where it leaves: first to be lived.
+        this.touched.add(place, t, true);
+        this.touched.add(own[t], t, false);
+        paths.put(group, t, place);
       }
-      touch(run.place);
     }
     for (const span of spans) paths.addDays(span.group, span.lo, span.hi, 1);
-    if (spans.length) paths.sums.rowOver += paths.rowsOver(lo, hi);
-    if (cut) {
-      this.cellBook.cuts[cut.cell] = cut.cuts;
-      touch(cut.cell);
-    }
-    return touched;
+    if (!cut) return;
+    this.touched.addCuts(cut.cell, this.cellBook.cuts[cut.cell], cut.cuts);
+    this.cellBook.cuts[cut.cell] = cut.cuts;
   }
 
-  /** How much worse the whole farm's rules are sure to be by a change of days: its hay, less all its cells could still win. */
-  private farmWorse(hayFedBefore: number, touched: readonly number[], penalty: number): number {
-    const { cellBook } = this;
-    const [before, now] = [cellBook.totals(hayFedBefore), cellBook.totals(this.hayFed)];
-    const mown = touched.some((c) => this.states[c].cuts.length > 0 || cellBook.cuts[c].length > 0);
-    let worse = 0;
-    for (const rule of this.tables.farm) {
-      const [old, own] = [rule.judge(before), rule.judge(now)];
-      worse += own.money - old.money + penalty * (own.over - old.over);
-      // Hay in store turns on the cells only where they are mown.
-      if (rule.rule !== "hay-stock" || mown) worse -= own.money + penalty * own.over;
-    }
-    return worse;
+  /** How much worse the whole farm's rules are sure to be by a change of days. */
+  private farmWorse(penalty: number): number {
+    const { cellBook, touched } = this;
+    const mown = touched.cells.some((c) => this.states[c].cuts.length > 0 || cellBook.cuts[c].length > 0);
+    cellBook.totals.hayFed = this.hayFed;
+    return this.farm.sureWorse(cellBook.totals, mown, this.hayFed === this.before.paths.hayFed, penalty);
   }
 
   private settle(): void {
     const { paths, cellBook } = this;
     let cost = paths.sums.money + cellBook.sums.money;
     let over = paths.sums.over + paths.sums.rowOver + cellBook.sums.over;
-    const totals = cellBook.totals(this.hayFed);
-    for (const rule of this.tables.farm) {
-      const { money, over: more } = rule.judge(totals);
-      cost += money;
-      over += more;
+    cellBook.totals.hayFed = this.hayFed;
+    this.farm.settle(cellBook.totals);
+    for (const judged of this.farm.judged) {
+      cost += judged.money;
+      over += judged.over;
     }
-    this.sums = { cost, over: over < 1e-7 ? 0 : over };
+    this.sums.cost = cost;
+    this.sums.over = over < 1e-7 ? 0 : over;
   }
 }

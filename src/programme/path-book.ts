@@ -1,4 +1,6 @@
 import { AWAY, YARD, type Season } from "../season/season.js";
+import { Journal } from "./journal.js";
+import { rowUses, type RowUses } from "./row-uses.js";
 import type { PathTables } from "./path-tables.js";
 
 /** Days of one group that go to a place. */
@@ -34,24 +36,55 @@ export interface PathSums {
 /** Every group's place on every day, and what that costs and uses besides the cells: moves, hauls, yards, rows by day. */
 export class PathBook {
   /** By group and day: cell index, YARD or AWAY. */
-  readonly place: Int16Array[];
+  readonly place: readonly Int16Array[];
   /** By cell x days + day: the group there, or -1. */
   readonly occupant: Int8Array;
   /** What rows use, by row and day. */
-  readonly used: Float64Array[];
+  readonly used: readonly Float64Array[];
   sums: PathSums = { money: 0, over: 0, rowOver: 0, hayFed: 0, changed: 0 };
+  /** All groups' places and all rows' days, end to end; `place` and `used` are parts of them. */
+  private readonly allPlaces: Int16Array;
+  private readonly allUsed: Float64Array;
+  private readonly uses: readonly RowUses[];
+  private readonly old = { places: new Journal(), occupants: new Journal(), used: new Journal() };
 
   constructor(readonly season: Season, readonly tables: PathTables, readonly keep: Keep | null) {
-    this.place = season.groups.map((group) => Int16Array.from(group.present, (present) => (present ? YARD : AWAY)));
-    this.occupant = new Int8Array(season.cells.length * season.days).fill(-1);
-    this.used = tables.rows.map(() => new Float64Array(season.days));
+    const { days, groups, cells } = season;
+    this.allPlaces = new Int16Array(groups.length * days);
+    this.place = groups.map((group, g) => {
+      const own = this.allPlaces.subarray(g * days, (g + 1) * days);
+      own.set(Int16Array.from(group.present, (present) => (present ? YARD : AWAY)));
+      return own;
+    });
+    this.occupant = new Int8Array(cells.length * days).fill(-1);
+    this.allUsed = new Float64Array(tables.rows.length * days);
+    this.used = tables.rows.map((_, r) => this.allUsed.subarray(r * days, (r + 1) * days));
+    this.uses = groups.map((_, g) => rowUses(tables, g));
   }
 
   refresh(): void {
     this.sums = { money: 0, over: 0, rowOver: 0, hayFed: 0, changed: 0 };
-    for (const used of this.used) used.fill(0);
-    this.season.groups.forEach((_, g) => this.addDays(g, 0, this.season.days - 1, 1));
-    this.sums.rowOver = this.rowsOver(0, this.season.days - 1);
+    this.allUsed.fill(0);
+    this.begin();
+    this.season.groups.forEach((_, g) => {
+      this.addDays(g, 0, this.season.days - 1, 1);
+      this.begin();
+    });
+    this.sums.rowOver = this.rowsOver();
+  }
+
+  /** From here on everything overwritten is noted, until `takeBack` or the next `begin`. */
+  begin(): void {
+    this.old.places.clear();
+    this.old.occupants.clear();
+    this.old.used.clear();
+  }
+
+  /** Places, occupants and rows are again what they were at `begin`. */
+  takeBack(): void {
+    this.old.places.takeBack(this.allPlaces);
+    this.old.occupants.takeBack(this.occupant);
+    this.old.used.takeBack(this.allUsed);
   }
 
   /** True when the run's days are days of the group's own, and nobody else stands in the cell. */
@@ -69,32 +102,34 @@ export class PathBook {
 
   put(g: number, t: number, place: number): void {
     const { days } = this.season;
+    const { places, occupants } = this.old;
     const old = this.place[g][t];
-    if (old >= 0 && this.occupant[old * days + t] === g) this.occupant[old * days + t] = -1;
+    if (old >= 0 && this.occupant[old * days + t] === g) {
+      occupants.note(old * days + t, g);
+      this.occupant[old * days + t] = -1;
+    }
+    places.note(g * days + t, old);
     this.place[g][t] = place;
-    if (place >= 0) this.occupant[place * days + t] = g;
-  }
-
-  /** Takes places back to what they were before runs were put; later runs first. */
-  putBack(runs: readonly Run[], old: readonly Int16Array[]): void {
-    for (let i = runs.length - 1; i >= 0; i--) for (let k = 0; k < old[i].length; k++) this.put(runs[i].group, runs[i].from + k, old[i][k]);
-    for (const run of runs) {
-      for (let t = run.from; t <= run.to; t++) {
-        const place = this.place[run.group][t];
-        if (place >= 0) this.occupant[place * this.season.days + t] = run.group;
-      }
+    if (place >= 0) {
+      occupants.note(place * days + t, this.occupant[place * days + t]);
+      this.occupant[place * days + t] = g;
     }
   }
 
-  /** The runs' days and on to the end of the stay after them, by group. */
+  /** The days that runs change and on to the end of the stay after them, by group. */
   spansOf(runs: readonly Run[]): Span[] {
     const spans: Span[] = [];
-    for (const run of runs) {
-      const span = spans.find((s) => s.group === run.group);
-      if (!span) spans.push({ group: run.group, lo: run.from, hi: run.to });
+    for (const { group, from, to, place } of runs) {
+      const own = this.place[group];
+      let [lo, hi] = [from, to];
+      while (lo <= hi && own[lo] === place) lo++;
+      while (hi >= lo && own[hi] === place) hi--;
+      if (lo > hi) continue;
+      const span = spans.find((s) => s.group === group);
+      if (!span) spans.push({ group, lo, hi });
       else {
-        span.lo = Math.min(span.lo, run.from);
-        span.hi = Math.max(span.hi, run.to);
+        span.lo = Math.min(span.lo, lo);
+        span.hi = Math.max(span.hi, hi);
       }
     }
     for (const span of spans) {
@@ -105,17 +140,9 @@ export class PathBook {
     return spans;
   }
 
-  rowsOver(from: number, to: number): number {
+  private rowsOver(): number {
     let over = 0;
-    const { rows } = this.tables;
-    for (let r = 0; r < rows.length; r++) {
-      const { limit, weight } = rows[r].row;
-      const used = this.used[r];
-      for (let t = from; t <= to; t++) {
-        const more = used[t] - limit[t];
-        if (more > 1e-6) over += more * weight;
-      }
-    }
+    this.tables.rows.forEach(({ row: { limit, weight } }, r) => this.used[r].forEach((used, t) => (over += rowOver(used - limit[t]) * weight)));
     return over;
   }
 
@@ -174,15 +201,23 @@ export class PathBook {
   }
 
   private addRows(g: number, t: number, at: number, sign: number, starts: boolean, hauls: number, step: boolean): void {
-    const { rows } = this.tables;
-    for (let r = 0; r < rows.length; r++) {
-      const row = rows[r];
-      let amount = row.stand ? row.stand[g][at] : 0;
-      if (starts && row.start) amount += row.start[g][at];
-      if (hauls >= 0 && row.haul) amount += row.haul[g][hauls];
-      if (step && row.step) amount += row.step[g][t];
-      if (amount !== 0) this.used[r][t] += sign * amount;
-    }
+    const uses = this.uses[g];
+    for (const { row, table } of uses.stand) this.use(row, t, sign * table[at]);
+    if (starts) for (const { row, table } of uses.start) this.use(row, t, sign * table[at]);
+    if (hauls >= 0) for (const { row, table } of uses.haul) this.use(row, t, sign * table[hauls]);
+    if (step) for (const { row, table } of uses.step) this.use(row, t, sign * table[t]);
+  }
+
+  /** Uses more of a row on a day. */
+  private use(r: number, t: number, amount: number): void {
+    if (amount === 0) return;
+    const at = r * this.season.days + t;
+    const { limit, weight } = this.tables.rows[r].row;
+    const before = this.allUsed[at];
+    const now = before + amount;
+    this.old.used.note(at, before);
+    this.allUsed[at] = now;
+    this.sums.rowOver += (rowOver(now - limit[t]) - rowOver(before - limit[t])) * weight;
   }
 
   /** Walks a group's days: place, whether a stay starts, and the field entered or -1. */
@@ -199,3 +234,6 @@ export class PathBook {
     }
   }
 }
+
+/** What is used beyond a limit, small change of rounding left out. */
+const rowOver = (more: number): number => (more > 1e-6 ? more : 0);

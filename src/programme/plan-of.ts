@@ -5,10 +5,19 @@ import { AWAY, YARD, type Season } from "../season/season.js";
 import type { Draft } from "./draft.js";
 import type { Snapshot } from "./snapshot.js";
 
-/** Money by rule of a draft, every rule named. */
+/** Money by rule of a draft, every rule named: of cells, paths and farm together. */
 export function chargesOf(draft: Draft): Record<RuleId, number> {
-  const sums = draft.chargesByRule((rule) => RULE_IDS.indexOf(rule as RuleId), RULE_IDS.length);
-  return Object.fromEntries(RULE_IDS.map((id, i) => [id, sums[i]])) as Record<RuleId, number>;
+  const sums = Object.fromEntries(RULE_IDS.map((id) => [id, 0])) as Record<RuleId, number>;
+  for (const state of draft.states) RULE_IDS.forEach((id, i) => (sums[id] += state.charges[i]));
+  for (const money of draft.tables.money) {
+    draft.season.groups.forEach((group, g) => draft.eachDay(g, (t, place, starts, hauls) => {
+      sums[money.rule] += money.stand?.(g, place, t) ?? 0;
+      if (starts) sums[money.rule] += money.start?.(g, place, t, group.arrives[t] === 1) ?? 0;
+      if (hauls >= 0) sums[money.rule] += money.haul?.(g, hauls, t) ?? 0;
+    }));
+  }
+  draft.tables.farm.forEach((rule, i) => (sums[rule.rule] += draft.ofFarm[i].money));
+  return sums;
 }
 
 /** The plan of a draft's places, by names and dates: stays by first day, then group; companions beside their hosts. */

@@ -100,6 +100,34 @@ describe.each(FARMS)("%s", (_, scenario) => {
     expect(given).toBeGreaterThan(10);
   });
 
+  it("is to the cent the draft judged anew after changes kept, taken back and given up in any order", { timeout: 60_000 }, () => {
+    const chance = chanceOf(9);
+    const draft = draftOf(scenario);
+    const [sense, random] = [moveSense(draft.season), seededRandom(7)];
+    const ends = { kept: 0, back: 0, given: 0 };
+    for (let i = 0; i < 1500; i++) {
+      const change = someChange(draft, chance, () => proposeMove(draft, sense, random));
+      if (!change) continue;
+      const undo = draft.attempt(change.runs, change.cut, { penalty: 100, worse: chance.between(0, 80) });
+      if (!undo) ends.given++;
+      else if (chance.luck(0.3)) {
+        undo();
+        ends.back++;
+      } else ends.kept++;
+      if (i % 50 === 49) sameJudgement(draft);
+    }
+    for (const count of Object.values(ends)) expect(count).toBeGreaterThan(20);
+  });
+
+  it("takes back the latest change only", () => {
+    const chance = chanceOf(10);
+    const draft = draftOf(scenario);
+    const [first, second] = Array.from({ length: 40 }, () => randomRun(draft, chance)).filter((run) => run !== null);
+    const undo = draft.apply([first!]);
+    draft.apply([second!]);
+    expect(undo).toThrow("only the latest");
+  });
+
   it("has charges by rule that come to its cost", () => {
     const draft = draftOf(scenario);
     scramble(draft, chanceOf(7), 80);
@@ -134,6 +162,7 @@ describe("moves that a search proposes", () => {
     for (let i = 0; i < 3000; i++) {
       const found = proposeMove(draft, sense, random);
       if (!found) continue;
+      for (const { from, to } of found.runs) expect({ i, from, to, inSeason: from >= 0 && from <= to && to < 30 }).toEqual({ i, from, to, inSeason: true });
       const undo = draft.apply(found.runs, found.cut);
       for (let t = 0; t < 30; t++) {
         const places = draft.place.map((days) => days[t]);

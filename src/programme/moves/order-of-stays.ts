@@ -85,6 +85,6 @@ export const slideStretch: Proposer = (draft, sense, random) => {
     if (from <= to) runs.push({ group: g, from, to, place: own[d] });
     d = end + 1;
   }
-  if (later && start > 0 && own[start - 1] !== AWAY) runs.unshift({ group: g, from: start, to: start + by - 1, place: own[start - 1] });
+  if (later && start > 0 && own[start - 1] !== AWAY) runs.unshift({ group: g, from: start, to: Math.min(start + by, last) - 1, place: own[start - 1] });
   return runs.length ? move(...runs) : null;
 };
