@@ -28,6 +28,21 @@ const breach = z.strictObject({
   allowed: z.string(),
 });
 
+const gives = z.strictObject({
+  group: z.string().nullable(),
+  cell: z.string().nullable(),
+  yard: z.string().nullable(),
+  firstDay: day,
+  lastDay: day,
+  breaches: z.array(breach.extend({ unit: z.string() })).min(1),
+});
+
+const wayOut = z.strictObject({
+  words: z.string(),
+  cost: money.meta({ description: "of the season planned with the change; what the change itself costs or loses is not in it" }),
+  change: z.string().nullable().meta({ description: "the text of a change file, where one can say it" }),
+});
+
 const charge = z.strictObject({
   rule: ruleId,
   group: z.string().nullable(),
@@ -81,7 +96,10 @@ const planAnswer = z.strictObject({
   firmUntil: day,
   likelyUntil: day,
   breaches: z.array(breach).meta({ description: "empty unless no plan was found; then what the nearest one breaks" }),
-  waysOut: z.array(z.strictObject({ words: z.string(), cost: money })).meta({ description: "single changes that make a plan possible, when none was found" }),
+  gives: z.array(gives).meta({ description: "the same breaches by the stay in which they fall, each with its unit" }),
+  provenDays: z.number().int().min(0).meta({ description: "re-doing so many days of any one group breaks no less; 0 where that was not proven" }),
+  clashingHolds: z.array(z.string()).meta({ description: "holds that cannot all stand, each needed for that; empty where holds are not what stands in the way" }),
+  waysOut: z.array(wayOut).meta({ description: "cheapest single changes that make a plan possible, when none was found" }),
   seconds: z.number().min(0),
   steps: z.number().int().min(0),
   capped: z.boolean().meta({ description: "true when the seconds ran out, or the planning was stopped, before the effort was spent" }),

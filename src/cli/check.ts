@@ -7,11 +7,12 @@ import type { Screen } from "./screen.js";
 export interface CheckGiven {
   readonly farm: string;
   readonly plan: string;
+  readonly changes: readonly string[];
 }
 
 /** `inbye check FARM PLAN`: any plan, judged by replaying it day by day. */
 export function checkCommand(given: CheckGiven, screen: Screen): Outcome {
-  const farm = openFarm(given.farm);
+  const farm = openFarm(given.farm, given.changes);
   const { value: plan, notes } = openPlan(given.plan, farm.value);
   const report = checkPlan(farm.value, plan);
   const said = [...farm.notes, ...notes];

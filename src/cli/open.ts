@@ -14,10 +14,10 @@ export interface Opened<T> {
   readonly notes: readonly Finding[];
 }
 
-/** Reads a farm file, or stops with every finding in it. */
-export function openFarm(path: string): Opened<Scenario> {
-  const { value, notes } = valueOf(readFarm(path, [], loadTables()));
-  return { value: value.scenario, notes };
+/** Reads a farm file with changes laid over it in turn, or stops with every finding in them. */
+export function openFarm(path: string, changes: readonly string[] = []): Opened<Scenario> & { readonly changes: readonly string[] } {
+  const { value, notes } = valueOf(readFarm(path, changes, loadTables()));
+  return { value: value.scenario, notes, changes: value.titles };
 }
 
 /** Reads a plan: plan.json where the text opens with a brace, else a grid as CSV. */

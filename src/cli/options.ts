@@ -36,6 +36,7 @@ export interface TypedPlanOptions {
   readonly columns?: Typed;
   readonly from?: Typed;
   readonly keep?: Typed;
+  readonly change?: Typed;
 }
 
 export interface PlanOptions {
@@ -47,6 +48,8 @@ export interface PlanOptions {
   /** A plan to start from, and the price of each group-day that differs from it. */
   readonly from: string | null;
   readonly keep: number;
+  /** Change files, laid over the farm in this order. */
+  readonly changes: readonly string[];
 }
 
 const USUAL_SEED = 1;
@@ -69,12 +72,30 @@ export function readPlanOptions(typed: TypedPlanOptions): PlanOptions {
     columns: wholeNumber("columns", typed.columns, [LEAST_COLUMNS, MOST_COLUMNS], say),
     from: typed.from === undefined ? null : named("from", typed.from, say),
     keep: wholeNumber("keep", typed.keep, [0, MOST_KEEP], say) ?? USUAL_KEEP,
+    changes: changesOf(typed.change, say),
   };
   if (findings.length > 0) throw new InputFault(findings);
   return options;
 }
 
 type Say = (finding: Finding) => null;
+
+/** Change files named after --change, with commas between. */
+function changesOf(typed: Typed, say: Say): readonly string[] {
+  const written = typed === undefined ? null : named("change", typed, say);
+  return written === null ? [] : written.split(",").map((name) => name.trim()).filter((name) => name !== "");
+}
+
+/** The change files of a command that takes no other option with a value. */
+export function readChanges(typed: Typed): readonly string[] {
+  const findings: Finding[] = [];
+  const changes = changesOf(typed, (finding) => {
+    findings.push(finding);
+    return null;
+  });
+  if (findings.length > 0) throw new InputFault(findings);
+  return changes;
+}
 
 function wholeNumber(name: string, typed: Typed, [least, most]: readonly [number, number], say: Say): number | null {
   if (typed === undefined) return null;

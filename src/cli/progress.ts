@@ -7,6 +7,8 @@ export interface ProgressSeen {
   readonly seconds: number;
   readonly cost: number;
   readonly bound: number;
+  /** Changed farms planned so far, when there is no plan and ways out are looked for. */
+  readonly looks?: number;
 }
 
 const REDRAW_MS = 200;
@@ -38,8 +40,9 @@ export function progressLine(screen: Screen, currency: string, now: () => number
 }
 
 /** "12 s  best plan £1,690  could still save at most £430": what is not known yet is not said. */
-export function progressWords({ seconds, cost, bound }: ProgressSeen, currency: string): string {
+export function progressWords({ seconds, cost, bound, looks }: ProgressSeen, currency: string): string {
   const time = `${Math.round(seconds)} s`;
+  if (looks !== undefined) return `${time}  no plan keeps every rule; looking for ways out, ${looks} tried`;
   if (!Number.isFinite(cost)) return `${time}  no plan yet`;
   const best = `${time}  best plan ${priceWords(cost, currency)}`;
   return bound > 0 ? `${best}  could still save at most ${priceWords(Math.max(0, shownMoney(cost) - shownMoney(bound)), currency)}` : best;

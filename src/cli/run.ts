@@ -4,7 +4,7 @@ import { checkCommand } from "./check.js";
 import { CHECK, EXAMPLES, EXIT_CODES, PLAN, READ, WHAT_IT_IS, type Example } from "./examples.js";
 import { findingsOutcome } from "./findings-text.js";
 import { holdToSchema } from "./hold-to-schema.js";
-import { EFFORTS, readPlanOptions, refuseTwice } from "./options.js";
+import { EFFORTS, readChanges, readPlanOptions, refuseTwice } from "./options.js";
 import { commandLineFinding, InputFault, type ExitCode, type Outcome } from "./outcome.js";
 import { planCommand } from "./plan.js";
 import { readCommand } from "./read.js";
@@ -49,7 +49,7 @@ function commandsOf(args: readonly string[], screen: Screen, choose: (job: Job) 
       .usage(`${WHAT_IT_IS}\n\n$0 COMMAND ...`)
       .command("read <farm>", READ, readOptions, (given) => choose(() => readCommand(given, screen)))
       .command("plan <farm>", PLAN, planOptions, (given) => choose(() => planCommand({ ...readPlanOptions(given), farm: given.farm, replace: given.replace }, screen)))
-      .command("check <farm> <plan>", CHECK, checkOptions, (given) => choose(() => checkCommand(given, screen)))
+      .command("check <farm> <plan>", CHECK, checkOptions, (given) => choose(() => checkCommand({ ...given, changes: readChanges(given.change) }, screen)))
       .wrap(Math.min(widthOf(screen), 110))
       .strict()
       .demandCommand(1, "no command: read, plan or check")
@@ -71,6 +71,7 @@ function flag(describe: string) {
 }
 
 const JSON_OPTION = { json: flag("Print one JSON object and nothing else; its shape is in schemas/") };
+const CHANGE_OPTION = { change: valued("Change file to lay over the farm; several with commas between") };
 const READ_OPTIONS = { assumed: flag("List every figure that was assumed, with its source"), ...JSON_OPTION };
 const PLAN_OPTIONS = {
   out: valued("Folder for the sheets; plans/ and the farm file's name unless given"),
@@ -81,6 +82,7 @@ const PLAN_OPTIONS = {
   from: valued("A plan.json or grid.csv to start from and stay close to"),
   keep: valued("Money for each day of a group that differs from it (usual: 2)"),
   columns: valued("Width of what is printed, in characters"),
+  ...CHANGE_OPTION,
   ...JSON_OPTION,
 };
 const OPTIONS: readonly string[] = ["help", "version", ...Object.keys(READ_OPTIONS), ...Object.keys(PLAN_OPTIONS)];
@@ -101,7 +103,7 @@ function checkOptions(command: Argv) {
   return withExamples(command, EXAMPLES.check)
     .positional("farm", { type: "string", demandOption: true, describe: "Farm file" })
     .positional("plan", { type: "string", demandOption: true, describe: "plan.json, or a grid as CSV" })
-    .options(JSON_OPTION);
+    .options({ ...CHANGE_OPTION, ...JSON_OPTION });
 }
 
 /** Under the options, where a line to copy is not broken into columns. */

@@ -11,10 +11,28 @@ import { holdToSchema } from "./hold-to-schema.js";
 /** What a plan is written to, in the order it is told. */
 export const SHEETS = ["season-grid.html", "grid.csv", "plan.json"] as const;
 
-/** Every sheet of a plan, ready to be written. */
-export function sheetFiles(scenario: Scenario, planned: Planned, made: Made): readonly OutFile[] {
-  const text = writePlanFile(scenario, planFileOf(scenario, planned, made));
+/** What is written when no plan keeps every rule: the one that breaks least, and the cheapest way out with its plan. */
+export const REFUSED_FILES = ["nearest-plan.json", "way-out.yaml", "way-out-plan.json"] as const;
+
+/** The plan that breaks least, to be looked at with `check`, and the cheapest way out; no sheets for the wall. */
+export function refusedFiles(scenario: Scenario, planned: Planned, made: Made, changes: readonly string[]): readonly OutFile[] {
+  const [way] = planned.refusal?.waysOut ?? [];
+  const nearest = { name: REFUSED_FILES[0], text: held(scenario, planFileOf(scenario, planned, made, changes)) };
+  if (!way) return [nearest];
+  const file = planFileOf(way.scenario, { ...planned, plan: way.plan, report: way.report, cost: way.cost }, made, [...changes, way.words]);
+  const change = way.change === null ? [] : [{ name: REFUSED_FILES[1], text: way.change }];
+  return [nearest, ...change, { name: REFUSED_FILES[2], text: held(way.scenario, { ...file, bound: null, handRule: null, yardDays: null }) }];
+}
+
+function held(scenario: Scenario, file: PlanFile): string {
+  const text = writePlanFile(scenario, file);
   holdToSchema("plan-file", JSON.parse(text));
+  return text;
+}
+
+/** Every sheet of a plan, ready to be written. */
+export function sheetFiles(scenario: Scenario, planned: Planned, made: Made, changes: readonly string[]): readonly OutFile[] {
+  const text = held(scenario, planFileOf(scenario, planned, made, changes));
   return [
     { name: SHEETS[0], text: seasonGridHtml(scenario, planned.plan, planned.report, made) },
     { name: SHEETS[1], text: gridCsv(scenario, planned.plan) },
@@ -22,7 +40,7 @@ export function sheetFiles(scenario: Scenario, planned: Planned, made: Made): re
   ];
 }
 
-function planFileOf(scenario: Scenario, planned: Planned, made: Made): PlanFile {
+function planFileOf(scenario: Scenario, planned: Planned, made: Made, changes: readonly string[]): PlanFile {
   const { measures, chargesByRule } = planned.report;
   const money = (amount: number) => `${amount.toFixed(2)} ${scenario.prices.currency}`;
   const paid = RULE_IDS.filter((id) => chargesByRule[id] > 0);
@@ -34,7 +52,7 @@ function planFileOf(scenario: Scenario, planned: Planned, made: Made): PlanFile 
     firmTo: made.firmTo,
     likelyTo: made.likelyTo,
     farmPrint: scenario.print,
-    changes: [],
+    changes,
     plan: planned.plan,
     measures: {
       "hay-fed": `${Math.round(measures.hayFedKg)} kg`,

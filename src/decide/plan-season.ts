@@ -15,7 +15,8 @@ import type { Threads } from "../programme/threads.js";
 import { buildSeason } from "../season/build-season.js";
 import { stepsOf, type Effort } from "./effort.js";
 import { Race } from "./race.js";
-import { waysOut } from "./ways-out.js";
+import { lessenBreaking } from "./least-broken.js";
+import { refusalOf, type Refusal } from "./refusal.js";
 import { yardReasons } from "./yard-reasons.js";
 import { weatherYardDays, type YardDays } from "./weather.js";
 
@@ -29,6 +30,8 @@ export interface Progress {
   readonly seconds: number;
   readonly cost: number;
   readonly bound: number;
+  /** Changed farms planned so far, while ways out are looked for. */
+  readonly looks?: number;
 }
 
 /** A finished planning. `kind` is "no-plan" when no way to keep every hard rule was found: `report` says what breaks. */
@@ -48,8 +51,8 @@ export interface Planned {
   /** True when seconds or the owner ended it before the effort was spent. */
   readonly capped: boolean;
   readonly notes: readonly string[];
-  /** For "no-plan": the cheapest single changes that make one possible, each planned before it is told. */
-  readonly waysOut: readonly { readonly words: string; readonly cost: number }[];
+  /** For "no-plan": what gives in the plan that breaks least, and what would make a plan possible; else null. */
+  readonly refusal: Refusal | null;
 }
 
 /**
@@ -66,9 +69,10 @@ export async function planSeason(scenario: Scenario, services: Services, effort:
     { kind: "search", scenario, from, keep, steps: steps.search, polishes: steps.polishes, seed: effort.seed * 100 + i }
   ));
   await race.run([{ kind: "bound", scenario, steps: steps.bound }, ...searches]);
+  if (race.best && race.best.over > 0) await lessenBreaking(scenario, race, effort);
   if (race.best && steps.windowRounds > 0) await race.run([{ kind: "mend", scenario, from: race.best, keep, rounds: steps.windowRounds }]);
   const planned = judged(scenario, byHand, race);
-  return planned.kind === "plan" ? planned : { ...planned, waysOut: await confirmedWays(scenario, planned.report, services, effort, stop) };
+  return planned.kind === "plan" ? planned : { ...planned, refusal: await refusalOf(scenario, planned, race, services.threads, effort, stop, onProgress) };
 }
 
 /** The hand rule's plan, and the plan to start from: that, or the base plan where it breaks no more and costs no more. */
@@ -87,37 +91,6 @@ function startOf(scenario: Scenario, { base }: Effort): { byHand: Snapshot; from
     return snapshot(near);
   });
   return { byHand, from: betterThan(hand, based) ? hand : based, keep };
-}
-
-/** Ways told at most, the cheapest first. */
-const WAYS = 3;
-
-/** Plans each way out in turn, the smallest change of a sort that works; the plan's cost is its price. */
-async function confirmedWays(
-  scenario: Scenario, report: Report, services: Services, effort: Effort, stop: { readonly asked: boolean },
-): Promise<{ words: string; cost: number }[]> {
-  const found: { words: string; cost: number }[] = [];
-  for (const ways of waysOut(scenario, report)) {
-    for (const way of ways) {
-      if (stop.asked) return found;
-      const best = await quickPlan(way.scenario, services, effort, stop);
-      if (!best || best.over > 0) continue;
-      found.push({ words: way.words, cost: best.cost });
-      break;
-    }
-  }
-  return found.sort((a, b) => a.cost - b.cost).slice(0, WAYS);
-}
-
-async function quickPlan(scenario: Scenario, services: Services, effort: Effort, stop: { readonly asked: boolean }): Promise<Snapshot | null> {
-  const race = new Race(services.threads, { ...effort, name: "quick" }, stop, () => undefined);
-  const season = buildSeason(scenario);
-  const draft = new Draft(season, cellSimulator(season));
-  handRule(draft);
-  const quick = stepsOf({ ...effort, name: "quick" });
-  await race.run([{ kind: "search", scenario, from: snapshot(draft), keep: null, steps: quick.search, polishes: quick.polishes, seed: effort.seed }]);
-  const best = race.best;
-  return best && checkPlan(scenario, planOf(season, best)).breaches.length === 0 ? best : null;
 }
 
 function judged(scenario: Scenario, byHand: Snapshot, race: Race): Planned {
@@ -141,6 +114,6 @@ function judged(scenario: Scenario, byHand: Snapshot, race: Race): Planned {
     steps: race.steps,
     capped: race.capped,
     notes: [...race.notes, ...yardReasons(season, best)],
-    waysOut: [],
+    refusal: null,
   };
 }

@@ -20,6 +20,7 @@ export class Race {
   steps = 0;
   capped = false;
   mended: Mended | null = null;
+  /** What elastic windows said of the best plan; null where they did not end with it. */
   lessened: Lessened | null = null;
   private readonly began: number;
   /** Which job the best plan is from, counted as they were given, so that of two plans that cost the same the same one stands. */
@@ -56,6 +57,7 @@ export class Race {
     if (this.best && !before(plan, from, this.best, this.bestFrom)) return;
     this.best = plan;
     this.bestFrom = from;
+    this.lessened = null;
     this.tell();
   }
 
@@ -93,10 +95,9 @@ export class Race {
     if (typeof news === "string") this.troubles.add(troubleWords(job.kind, news));
     else if (news.kind === "plan") this.offer(news.plan, at);
     else if (news.kind === "lessened") {
-      this.lessened = news.lessened;
       this.offer(news.plan, at);
-    }
-    else if (news.kind === "mended") {
+      if (this.best?.over === news.plan.over && this.best.cost === news.plan.cost) this.lessened = news.lessened;
+    } else if (news.kind === "mended") {
       this.mended = news.mended;
       this.offer(news.plan, at);
     } else if (news.value > this.lowest) {
@@ -106,7 +107,7 @@ export class Race {
   }
 
   private tell(): void {
-    this.onProgress({ seconds: this.seconds, cost: this.best?.cost ?? Infinity, bound: this.lowest });
+    this.onProgress({ seconds: this.seconds, cost: this.best?.over === 0 ? this.best.cost : Infinity, bound: this.lowest });
   }
 }
 

@@ -26,6 +26,8 @@ export interface SearchJob {
   readonly polishes: number;
   /** Only whether there is a valid plan is asked: the first one ends the search. */
   readonly untilValid?: boolean;
+  /** Without windows after each spell: enough to see about what a plan costs. */
+  readonly searchOnly?: boolean;
 }
 
 /** The season's bound, coarse first, then fine. */
@@ -114,7 +116,7 @@ async function runSearch(job: SearchJob, watch: JobWatch, solver: PricingSolver)
     draft.load(best.place, best.cuts);
     const found = anneal(draft, own, seed, { stop, better: take });
     take(found);
-    if (found.over > 0 || stop()) return;
+    if (found.over > 0 || job.searchOnly || stop()) return;
     draft.load(found.place, found.cuts);
     await mend(draft, grazersPasses(draft), solver, 1, { stop: watch.stop, better: () => take(snapshot(draft)) });
   };

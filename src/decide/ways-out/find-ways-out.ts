@@ -1,0 +1,101 @@
+import type { Report } from "../../check/report.js";
+import type { Scenario } from "../../farm/scenario.js";
+import type { Plan } from "../../plan/plan.js";
+import type { Snapshot } from "../../programme/snapshot.js";
+import type { Breach } from "../../rules/rule.js";
+import { stepsOf, type Effort } from "../effort.js";
+import { fewerHead, moreCells } from "./land-and-stock.js";
+import { clashingHolds, liftedHolds, type Clash } from "./lifted-holds.js";
+import { acceptedPlan, standingIn, type Prober } from "./prober.js";
+import { softerRules } from "./softer-rules.js";
+import type { Sort, Way } from "./way.js";
+import { moreHands } from "./work-and-kit.js";
+import { yardDaysAllowed } from "./yard-days.js";
+
+/** A single change that makes a plan possible, with that plan and what the season then costs by its own charges. */
+export interface WayOut {
+  readonly words: string;
+  readonly cost: number;
+  /** The farm with the change, and the text of a change file that says the same where there is one. */
+  readonly scenario: Scenario;
+  readonly change: string | null;
+  readonly plan: Plan;
+  readonly report: Report;
+}
+
+export interface WaysOut {
+  readonly clash: Clash | null;
+  /** Cheapest first. */
+  readonly ways: readonly WayOut[];
+}
+
+/** Ways told at most. */
+const WAYS = 3;
+
+/** Plans under way at once. */
+const LANES = 2;
+
+interface Found {
+  readonly way: Way;
+  readonly plan: Snapshot;
+}
+
+/**
+ * The cheapest single changes that make a plan possible. Of each sort the largest change is tried first, then the
+ * smallest that works is sought by halving; each stands only with a plan that the check accepts. The cheapest three are
+ * planned with the steps of a proper plan; in quick planning the second and third by search alone. What the change itself costs or loses (rent, animals sold) is not in it.
+ */
+export async function findWaysOut(scenario: Scenario, breaches: readonly Breach[], prober: Prober, effort: Effort): Promise<WaysOut> {
+  const [steps, quick] = [stepsOf(effort), effort.name === "quick"];
+  const clash = await clashingHolds(scenario, prober);
+  const sorts = [
+    ...liftedHolds(scenario, clash), moreCells(scenario, breaches), ...fewerHead(scenario, breaches), ...softerRules(scenario, breaches),
+    ...moreHands(scenario, breaches),
+  ];
+  const tries = [() => yardWay(scenario, prober), ...sorts.filter((sort) => sort.length > 0).map((sort) => () => smallest(sort, prober))];
+  const found = (await inLanes(tries)).filter((one) => one !== null);
+  const looked = await inLanes(found.map(({ way, plan }) => async () => ({ way, plan: await prober.cheaper(way.scenario, plan) })));
+  const cheapest = looked.sort((a, b) => a.plan.cost - b.plan.cost).slice(0, WAYS);
+  const planned = await inLanes(cheapest.map(({ way, plan }, i) => async () => wayOut(way, await prober.proper(way.scenario, plan, steps, i > 0 && quick))));
+  return { clash, ways: planned.sort((a, b) => a.cost - b.cost) };
+}
+
+function wayOut({ words, scenario, change }: Way, found: Snapshot): WayOut {
+  const { plan, report } = acceptedPlan(scenario, found);
+  return { words, cost: report.cost, scenario, change, plan, report };
+}
+
+async function yardWay(scenario: Scenario, prober: Prober): Promise<Found | null> {
+  const allowed = await yardDaysAllowed(scenario, prober);
+  if (!allowed) return null;
+  const plan = standingIn(allowed.way.scenario, allowed.plan);
+  return plan.over === 0 ? { way: allowed.way, plan } : null;
+}
+
+/** The smallest change of a sort with which a plan was found; null where the largest is not enough. */
+async function smallest(sort: Sort, prober: Prober): Promise<Found | null> {
+  const tried = async (at: number): Promise<Found | null> => {
+    const plan = await prober.validPlan(sort[at]!.scenario);
+    return plan && { way: sort[at]!, plan };
+  };
+  let best = await tried(sort.length - 1);
+  let [none, works] = [-1, sort.length - 1];
+  while (best && works - none > 1 && !prober.stopped) {
+    const at = Math.floor((none + works) / 2);
+    const found = await tried(at);
+    if (found) [best, works] = [found, at];
+    else none = at;
+  }
+  return best;
+}
+
+/** Does all, two at a time; answers in their order. */
+async function inLanes<T>(tasks: readonly (() => Promise<T>)[]): Promise<T[]> {
+  const answers: T[] = [];
+  let next = 0;
+  const lane = async (): Promise<void> => {
+    for (let at = next++; at < tasks.length; at = next++) answers[at] = await tasks[at]!();
+  };
+  await Promise.all(Array.from({ length: LANES }, lane));
+  return answers;
+}
