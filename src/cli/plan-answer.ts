@@ -1,4 +1,5 @@
 import type { Planned } from "../decide/plan-season.js";
+import type { WayOut } from "../decide/refusal.js";
 import type { Finding } from "../farm/finding.js";
 import type { Scenario } from "../farm/scenario.js";
 import type { Made } from "../sheets/made.js";
@@ -26,7 +27,8 @@ export function planAnswer({ scenario, planned, made, asked, files, notes }: Pla
     currency: scenario.prices.currency,
     ...asked,
     cost: hundredths(planned.cost),
-    bound: Math.floor(Math.max(0, planned.bound) * 100) / 100,
+    // Where it is proven that there is no plan at all, the least cost of one has no end.
+    bound: Number.isFinite(planned.bound) ? Math.floor(Math.max(0, planned.bound) * 100) / 100 : 0,
     boundKind: planned.boundKind,
     handRuleCost: hundredths(planned.handRuleCost),
     savedOfPossible: savedOfPossible(planned),
@@ -43,7 +45,8 @@ export function planAnswer({ scenario, planned, made, asked, files, notes }: Pla
     gives: (planned.refusal?.gives ?? []).map((place) => ({ ...place, breaches: [...place.breaches] })),
     provenDays: planned.refusal?.provenDays ?? 0,
     clashingHolds: [...(planned.refusal?.clash?.holds ?? [])],
-    waysOut: (planned.refusal?.waysOut ?? []).map(({ words, cost, change }) => ({ words, cost: hundredths(cost), change })),
+    waysOut: (planned.refusal?.waysOut ?? []).map(wayAnswer),
+    otherWays: (planned.refusal?.otherWays ?? []).map(wayAnswer),
     seconds: hundredths(planned.seconds),
     steps: planned.steps,
     capped: planned.capped,
@@ -57,6 +60,10 @@ export function planAnswer({ scenario, planned, made, asked, files, notes }: Pla
 export function savedOfPossible(planned: Pick<Planned, "cost" | "bound" | "handRuleCost">): number | null {
   const possible = planned.handRuleCost - Math.max(0, planned.bound);
   return possible > 1e-6 ? Math.round((1e4 * (planned.handRuleCost - planned.cost)) / possible) / 1e4 : null;
+}
+
+function wayAnswer({ words, cost, change }: WayOut): PlanAnswer["waysOut"][number] {
+  return { words, cost: hundredths(cost), change };
 }
 
 function hundredths(figure: number): number {

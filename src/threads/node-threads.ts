@@ -9,11 +9,11 @@ export interface ThreadLimits {
   readonly grace: number;
   /** Megabytes a thread may grow to; past that it ends, and the best found before stands. */
   readonly memoryMb: number;
-  /** Seconds without a sign of life after which a thread is taken for hung: many times what one solve may take. */
+  /** Seconds without a sign of life after which a thread is taken for hung: many times what one solve, or laying out the largest farm, may take. */
   readonly silence: number;
 }
 
-const LIMITS: ThreadLimits = { grace: 50, memoryMb: 900, silence: 240 };
+const LIMITS: ThreadLimits = { grace: 50, memoryMb: 900, silence: 900 };
 
 /** Looks at a thread's pulse within the silence. Counted in looks, so that a machine put to sleep is not taken for a hang. */
 const LOOKS = 20;

@@ -53,4 +53,21 @@ describe("yardReasons", () => {
     const farm = tinyFarm({ cells: [cell("A1", { coverKgPerHa: 600, growthByMonth: Array<number>(12).fill(1) })], groups: [group("Cows")] });
     expect(reasonIn(farm)).toContain("grass never reaches");
   });
+
+  // Five cows take 86.25 kg a day (rules/animals); 0.05 ha at 2,600 kg/ha on which nothing grows holds 55 kg above 1,500
+  it("names the mouths when a day of theirs takes more than any cell has", () => {
+    const bare = { growthByMonth: Array<number>(12).fill(0) };
+    const small = tinyFarm({ cells: [cell("A1", { areaHa: 0.05, ...bare }), cell("A2", { areaHa: 0.04, ...bare })], groups: [group("Cows")] });
+    expect(reasonIn(small)).toContain("they take 86 kg of dry matter or more a day, trodden grass counted, and no cell ever has more than 55 kg above what must be left");
+    const enough = tinyFarm({ cells: [cell("A1", { areaHa: 0.08, ...bare })], groups: [group("Cows")] });
+    expect(reasonIn(enough)).toContain("cost more than the yard");
+  });
+
+  // 110 m of fence are one reel of 200 m; on the day of a move the next is set ahead: two
+  it.each([[{ reels: 1 }, "needs 2 reels, and there are 1;"], [{ energisers: 0 }, "needs 1 energiser, and there are 0;"]])("names the kit that is short: %j", (own, words) => {
+    const kit = { nets: null, reels: null, reelM: 200, energisers: null };
+    const farm = (more: object) => tinyFarm({ cells: [cell("A1")], groups: [group("Cows")], more: { kit: { ...kit, ...more } } });
+    expect(reasonIn(farm(own))).toContain(words);
+    expect(reasonIn(farm({ reels: 2, energisers: 1 }))).toContain("cost more than the yard");
+  });
 });
