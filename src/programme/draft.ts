@@ -4,12 +4,14 @@ import type { CellState } from "./cell-state.js";
 import type { CellSimulator } from "./cell-simulator.js";
 import { FarmBook, type Judged } from "./farm-book.js";
 import type { Half } from "./half.js";
-import { PathBook, type Keep, type PathSums, type Run, type Span } from "./path-book.js";
+import { PathBook, type Keep, type PathSums } from "./path-book.js";
 import { pathTables, type PathTables } from "./path-tables.js";
 import { HALVES } from "./rules/index.js";
+import { spansOf, type Run } from "./spans.js";
 import { Touched } from "./touched.js";
 
-export type { Keep, Run } from "./path-book.js";
+export type { Keep } from "./path-book.js";
+export type { Run } from "./spans.js";
 
 /** The planner's own cuts of one cell, as they shall be. */
 export interface CutChange {
@@ -205,9 +207,9 @@ export class Draft {
   /** Puts runs and cuts in place, and notes the cells they touch. */
   private put(runs: readonly Run[], cut: CutChange | null): void {
     const { paths } = this;
-    const spans: readonly Span[] = paths.spansOf(runs);
+    const spans = spansOf(this.season, paths.place, runs);
     this.touched.clear();
-    for (const span of spans) paths.addDays(span.group, span.lo, span.hi, -1);
+    for (const span of spans) paths.addSpan(span, -1);
     for (const { group, from, to, place } of runs) {
       const own = paths.place[group];
       for (let t = from; t <= to; t++) {
@@ -218,7 +220,7 @@ export class Draft {
         paths.put(group, t, place);
       }
     }
-    for (const span of spans) paths.addDays(span.group, span.lo, span.hi, 1);
+    for (const span of spans) paths.addSpan(span, 1);
     if (!cut) return;
     this.touched.addCuts(cut.cell, this.cellBook.cuts[cut.cell], cut.cuts);
     this.cellBook.cuts[cut.cell] = cut.cuts;

@@ -1,6 +1,7 @@
 import { AWAY } from "../season/season.js";
 import type { Draft, Run } from "./draft.js";
 import { changeCut } from "./moves/cuts.js";
+import { displace } from "./moves/displace.js";
 import type { Move, Proposer } from "./moves/move.js";
 import { dissolve, follow, layRun, leaveYard, replaceStay, shiftBoundary } from "./moves/one-stay.js";
 import { moveAlong, slideStretch, swapNeighbours, tradeCells, tradeGroups } from "./moves/order-of-stays.js";
@@ -13,7 +14,7 @@ export { stayEnd, stayStart } from "./moves/stays.js";
 /** Kinds of change, and how often each is drawn. */
 const PROPOSERS: readonly (readonly [Proposer, number])[] = [
   [shiftBoundary, 22], [replaceStay, 18], [layRun, 14], [leaveYard, 10], [dissolve, 8], [swapNeighbours, 6], [tradeCells, 6],
-  [tradeGroups, 3], [slideStretch, 6], [moveAlong, 8], [follow, 6], [changeCut, 4],
+  [tradeGroups, 3], [slideStretch, 6], [moveAlong, 8], [follow, 6], [changeCut, 4], [displace, 12],
 ];
 const TOTAL = PROPOSERS.reduce((sum, [, weight]) => sum + weight, 0);
 
@@ -25,8 +26,15 @@ export function proposeMove(draft: Draft, sense: MoveSense, random: Random): Mov
   const found = sense.draw.length === 0 && proposer !== changeCut ? null : proposer(draft, sense, random);
   if (!found) return null;
   if (proposer === tradeGroups) return tradeIsFree(draft, found) ? found : null;
-  if (!found.runs.every((run) => draft.free(run))) return null;
+  // Who is sent where others stand comes last, and they make way.
+  if (!found.runs.every((run, i) => (proposer === displace && i === found.runs.length - 1 ? mayStand(draft, run) : draft.free(run)))) return null;
   return random.unit() < sense.bold || found.runs.every((run) => restsAround(draft, sense, run)) ? found : null;
+}
+
+/** True on days on which the group needs a place. */
+function mayStand({ place }: Draft, { group, from, to }: Run): boolean {
+  for (let t = from; t <= to; t++) if (place[group][t] === AWAY) return false;
+  return true;
 }
 
 /** True when no grazing before or after a grazing run is nearer than the shortest rest; other runs always pass. */

@@ -2,26 +2,12 @@ import { AWAY, YARD, type Season } from "../season/season.js";
 import { Journal } from "./journal.js";
 import { rowUses, type RowUses } from "./row-uses.js";
 import type { PathTables } from "./path-tables.js";
-
-/** Days of one group that go to a place. */
-export interface Run {
-  readonly group: number;
-  readonly from: number;
-  readonly to: number;
-  readonly place: number;
-}
+import type { Run, Span } from "./spans.js";
 
 /** A plan to stay close to: money for each group-day that differs. */
 export interface Keep {
   readonly place: readonly Int16Array[];
   readonly price: number;
-}
-
-/** Days of a group whose cost a change can touch. */
-export interface Span {
-  readonly group: number;
-  lo: number;
-  hi: number;
 }
 
 /** What all groups' days come to. */
@@ -116,30 +102,6 @@ export class PathBook {
     }
   }
 
-  /** The days that runs change and on to the end of the stay after them, by group. */
-  spansOf(runs: readonly Run[]): Span[] {
-    const spans: Span[] = [];
-    for (const { group, from, to, place } of runs) {
-      const own = this.place[group];
-      let [lo, hi] = [from, to];
-      while (lo <= hi && own[lo] === place) lo++;
-      while (hi >= lo && own[hi] === place) hi--;
-      if (lo > hi) continue;
-      const span = spans.find((s) => s.group === group);
-      if (!span) spans.push({ group, lo, hi });
-      else {
-        span.lo = Math.min(span.lo, lo);
-        span.hi = Math.max(span.hi, hi);
-      }
-    }
-    for (const span of spans) {
-      const own = this.place[span.group];
-      span.hi = Math.min(span.hi + 1, this.season.days - 1);
-      if (this.season.scenario.groups[span.group].strip) while (span.hi + 1 < this.season.days && own[span.hi + 1] === own[span.hi]) span.hi++;
-    }
-    return spans;
-  }
-
   private rowsOver(): number {
     let over = 0;
     this.tables.rows.forEach(({ row: { limit, weight } }, r) => this.used[r].forEach((used, t) => (over += rowOver(used - limit[t]) * weight)));
@@ -183,6 +145,20 @@ export class PathBook {
     }
     sums.money += sign * money;
     sums.over += sign * over;
+  }
+
+  /** Adds what a change can touch to the sums and rows, or takes it out. */
+  addSpan({ group, lo, hi, stepsTo }: Span, sign: number): void {
+    this.addDays(group, lo, hi, sign);
+    const { arrives } = this.season.groups[group];
+    if (stepsTo === hi) return;
+    const first = this.stayStart(group, hi);
+    const steps = this.season.scenario.groups[group].strip!.days;
+    for (let t = hi + 1; t <= stepsTo && !arrives[t]; t++) {
+      if ((t - first) % steps !== 0) continue;
+      this.sums.over += sign * this.tables.stepOver[group][t];
+      for (const { row, table } of this.uses[group].step) this.use(row, t, sign * table[t]);
+    }
   }
 
   /** First day of the stay that holds a day. */

@@ -19,6 +19,10 @@ export interface Watch {
   better(plan: Snapshot): void;
 }
 
+/** How often, and from what share of a spell on, a search goes back to the best plan it has seen: what strayed into broken rules may not find out. */
+const RETURNS = 20;
+const RETURNS_FROM = 0.4;
+
 /**
  * Improves a draft by random changes, worse ones taken less and less often; answers the best valid plan seen, or the
  * one that breaks least where none was valid.
@@ -30,12 +34,17 @@ export function anneal(draft: Draft, spell: Spell, seed: number, watch: Watch): 
   let best = snapshot(draft);
   let cost = draft.cost;
   let over = draft.over;
+  const every = Math.ceil(spell.steps / RETURNS);
   for (let step = 0; step < spell.steps; step++) {
     const along = step / spell.steps;
     const temperature = spell.hot * (spell.cold / spell.hot) ** along;
     const penalty = spell.lightPenalty * (spell.heavyPenalty / spell.lightPenalty) ** along;
     if (step % 1000 === 0 && watch.stop()) break;
-    if (step % 20_000 === 19_999) draft.refresh();
+    if (along >= RETURNS_FROM && step % every === 0) {
+      draft.load(best.place, best.cuts);
+      cost = draft.cost;
+      over = draft.over;
+    } else if (step % 20_000 === 19_999) draft.refresh();
     const found = proposeMove(draft, sense, random);
     if (!found) continue;
     const mostWorse = -temperature * Math.log(1 - random.unit());
