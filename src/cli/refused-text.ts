@@ -1,4 +1,4 @@
-import type { Gives, Refusal } from "../decide/refusal.js";
+import type { Gives, Refusal, WayOut } from "../decide/refusal.js";
 import { dayMonth, spanWords } from "../sheets/day-words.js";
 import { wrapped } from "../sheets/text-wrap.js";
 import type { PlanSeen } from "./plan-answer.js";
@@ -22,7 +22,7 @@ export function refusedText({ planned, made, files }: PlanSeen, given: GivenFarm
     line(`${ended} The one that breaks least breaks rules in ${places}:`),
     "",
     ...refusal.gives.flatMap((place) => givesRows(place).map((row) => line(row, 4))),
-    ...(refusal.provenDays > 0 ? ["", line(`Re-doing any ${refusal.provenDays} days of one group, all else as it stands, breaks no less; over the whole season that is not proven.`)] : []),
+    ...(refusal.provenDays > 0 ? ["", line(`Re-done ${refusal.provenDays} days at a time, one group at a time, it breaks no less; that no plan of the whole season does is not proven.`)] : []),
     ...clashRows(refusal).map((row) => line(row)),
     ...waysRows(refusal, made.currency, screen).map((row) => line(row, 4)),
     ...filesRows(refusal, files, given, screen).map((row) => line(row, 4)),
@@ -48,10 +48,14 @@ function clashRows({ clash }: Refusal): readonly string[] {
   return ["", `These holds cannot all stand: ${clash.holds.join(", ")}. With any one of them lifted there is a plan for the others, with all of them none was found.`];
 }
 
-function waysRows({ waysOut }: Refusal, currency: string, screen: Screen): readonly string[] {
+function waysRows({ waysOut, otherWays }: Refusal, currency: string, screen: Screen): readonly string[] {
   if (waysOut.length === 0) return ["", "No single change that was tried makes a plan possible."];
-  const rows = waysOut.map(({ words, cost }) => `  - ${withDays(words)}: the season then costs ${aboutPrice(cost, currency)}`);
-  return ["", screen.heading("What would help, each planned; the cheapest first"), ...rows, "  What the change itself costs or loses, as rent or animals sold, is not in these figures."];
+  const told = ({ words, cost }: WayOut) => `  - ${withDays(words)}: the season then costs ${aboutPrice(cost, currency)}`;
+  return [
+    "", screen.heading("What would help, each planned; the cheapest first"), ...waysOut.map(told),
+    ...(otherWays.length === 0 ? [] : ["  It would also do, planned by a quick look:", ...otherWays.map(told)]),
+    "  What the change itself costs or loses, as rent or animals sold, is not in these figures; hay fed is.",
+  ];
 }
 
 /** ISO days as people say them. */

@@ -33,7 +33,7 @@ export async function lessenBreaking(scenario: Scenario, race: Race, effort: Eff
 }
 
 /** Groups named where the plan breaks a rule; all of them where something of the whole farm is broken. */
-function groupsAtFault(scenario: Scenario, plan: Snapshot): LessenJob["groups"] {
+export function groupsAtFault(scenario: Scenario, plan: Snapshot): LessenJob["groups"] {
   const season = buildSeason(scenario);
   const { breaches } = checkPlan(scenario, planOf(season, plan));
   const all = season.groups.map((_, g) => g).filter((g) => season.groups[g].present.includes(1));

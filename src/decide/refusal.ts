@@ -16,11 +16,13 @@ export type { WayOut } from "./ways-out/find-ways-out.js";
 export interface Refusal {
   /** Every rule that has to give in that plan, where, when and by how much: the check's own breaches, by stay. */
   readonly gives: readonly Gives[];
-  /** Days of any one group that were re-done together everywhere without a lesser breaking; 0 where that was not proven. */
+  /** Days re-done at a time, one group at a time and over all the season, without a lesser breaking; 0 where some were left out. */
   readonly provenDays: number;
   readonly clash: Clash | null;
   /** The cheapest single changes found, each planned. */
   readonly waysOut: readonly WayOut[];
+  /** Others that work, dearer as far as was looked. */
+  readonly otherWays: readonly WayOut[];
 }
 
 /** What gives in a plan that was refused, and the ways out of it; looked for until the owner's stop or cap. */
@@ -30,9 +32,9 @@ export async function refusalOf(
 ): Promise<Refusal> {
   const gives = givesOf(plan, report.breaches);
   const provenDays = race.lessened?.provenDays ?? 0;
-  if (!race.best || race.over) return { gives, provenDays, clash: null, waysOut: [] };
+  if (!race.best || race.over) return { gives, provenDays, clash: null, waysOut: [], otherWays: [] };
   const ended = { get asked() { return stop.asked || race.over; } };
   const prober = new Prober(threads, effort, ended, race.best, (looks) => onProgress({ seconds: race.seconds, cost: Infinity, bound: race.lowest, looks }));
-  const { clash, ways } = await findWaysOut(scenario, report.breaches, prober, effort);
-  return { gives, provenDays, clash, waysOut: ways };
+  const { clash, ways, others } = await findWaysOut(scenario, report.breaches, prober, effort);
+  return { gives, provenDays, clash, waysOut: ways, otherWays: others };
 }

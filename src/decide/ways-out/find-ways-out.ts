@@ -27,9 +27,11 @@ export interface WaysOut {
   readonly clash: Clash | null;
   /** Cheapest first. */
   readonly ways: readonly WayOut[];
+  /** Dearer ones, their plans not made as cheap as they could be. */
+  readonly others: readonly WayOut[];
 }
 
-/** Ways told at most. */
+/** Ways planned properly at most. */
 const WAYS = 3;
 
 /** Plans under way at once. */
@@ -55,9 +57,10 @@ export async function findWaysOut(scenario: Scenario, breaches: readonly Breach[
   const tries = [() => yardWay(scenario, prober), ...sorts.filter((sort) => sort.length > 0).map((sort) => () => smallest(sort, prober))];
   const found = (await inLanes(tries)).filter((one) => one !== null);
   const looked = await inLanes(found.map(({ way, plan }) => async () => ({ way, plan: await prober.cheaper(way.scenario, plan) })));
-  const cheapest = looked.sort((a, b) => a.plan.cost - b.plan.cost).slice(0, WAYS);
+  const ranked = looked.sort((a, b) => a.plan.cost - b.plan.cost);
+  const cheapest = ranked.slice(0, WAYS);
   const planned = await inLanes(cheapest.map(({ way, plan }, i) => async () => wayOut(way, await prober.proper(way.scenario, plan, steps, i > 0 && quick))));
-  return { clash, ways: planned.sort((a, b) => a.cost - b.cost) };
+  return { clash, ways: planned.sort((a, b) => a.cost - b.cost), others: ranked.slice(WAYS).map(({ way, plan }) => wayOut(way, plan)) };
 }
 
 function wayOut({ words, scenario, change }: Way, found: Snapshot): WayOut {
@@ -75,7 +78,7 @@ async function yardWay(scenario: Scenario, prober: Prober): Promise<Found | null
 /** The smallest change of a sort with which a plan was found; null where the largest is not enough. */
 async function smallest(sort: Sort, prober: Prober): Promise<Found | null> {
   const tried = async (at: number): Promise<Found | null> => {
-    const plan = await prober.validPlan(sort[at]!.scenario);
+    const plan = await prober.validPlan(sort[at]!.scenario, at === sort.length - 1);
     return plan && { way: sort[at]!, plan };
   };
   let best = await tried(sort.length - 1);

@@ -9,11 +9,15 @@ import { planOf } from "../../programme/plan-of.js";
 import { snapshot, type Snapshot } from "../../programme/snapshot.js";
 import type { Threads } from "../../programme/threads.js";
 import { buildSeason } from "../../season/build-season.js";
-import type { Effort, Steps } from "../effort.js";
+import { groupsAtFault } from "../least-broken.js";
+import { stepsOf, type Effort, type Steps } from "../effort.js";
 import { Race } from "../race.js";
 
-/** Steps of looking whether there is a valid plan at all, and of finding out what it then costs. */
-const LOOK: Record<Effort["name"], number> = { quick: 40_000, usual: 80_000, long: 250_000 };
+/** Share of a search's steps that go into looking whether there is a valid plan at all, and about what it costs. */
+const LOOK = 0.4;
+
+/** Breaking, in the rules' own steps, up to which windows are worth trying. */
+const NEAR = 4;
 
 /** Plans changed farms, each from the plan that breaks least on the farm as it is. Steps, not seconds, end each look. */
 export class Prober {
@@ -28,19 +32,23 @@ export class Prober {
     private readonly onLook: (looks: number) => void,
   ) {}
 
+  private get steps(): number {
+    return Math.round(stepsOf(this.effort).search * LOOK);
+  }
+
   get stopped(): boolean {
     return this.stop.asked;
   }
 
-  /** The first plan found that keeps every rule of a changed farm, or null. */
-  async validPlan(scenario: Scenario): Promise<Snapshot | null> {
-    const found = await this.search(scenario, this.nearest, { steps: LOOK[this.effort.name], polishes: 1, untilValid: true });
+  /** The first plan found that keeps every rule of a changed farm, or null; windows help a search that came near, when asked. */
+  async validPlan(scenario: Scenario, windows = false): Promise<Snapshot | null> {
+    const found = await this.search(scenario, this.nearest, { steps: this.steps, polishes: 1, untilValid: true }, windows);
     return found && found.over === 0 ? found : null;
   }
 
   /** A valid plan made cheaper by a look: about what it costs. */
   async cheaper(scenario: Scenario, from: Snapshot): Promise<Snapshot> {
-    return (await this.search(scenario, from, { steps: LOOK[this.effort.name], polishes: 1, searchOnly: true })) ?? from;
+    return (await this.search(scenario, from, { steps: this.steps, polishes: 1, searchOnly: true })) ?? from;
   }
 
   /** A valid plan made as cheap as a proper planning makes it, without windows where only the search is asked for. */
@@ -48,7 +56,9 @@ export class Prober {
     return (await this.search(scenario, from, { steps: search, polishes, searchOnly })) ?? from;
   }
 
-  private async search(scenario: Scenario, start: Snapshot, how: Pick<SearchJob, "steps" | "polishes" | "untilValid" | "searchOnly">): Promise<Snapshot | null> {
+  private async search(
+    scenario: Scenario, start: Snapshot, how: Pick<SearchJob, "steps" | "polishes" | "untilValid" | "searchOnly">, windows = false,
+  ): Promise<Snapshot | null> {
     if (this.stop.asked) return null;
     this.onLook(++this.looks);
     const from = standingIn(scenario, start);
@@ -56,6 +66,8 @@ export class Prober {
     const race = new Race(this.threads, { ...this.effort, capSeconds: null }, this.stop, () => undefined);
     race.offer(from);
     await race.run([{ kind: "search", scenario, from, keep: null, seed: this.effort.seed, ...how }]);
+    const { best } = race;
+    if (windows && best && best.over > 0 && best.over < NEAR) await race.run([{ kind: "lessen", scenario, from: best, groups: groupsAtFault(scenario, best), rounds: 1 }]);
     return race.best;
   }
 }

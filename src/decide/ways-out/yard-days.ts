@@ -6,22 +6,24 @@ import { YARD, type Season } from "../../season/season.js";
 import type { Prober } from "./prober.js";
 import { changeText, keyText, type Way } from "./way.js";
 
-/** What a yard day more than today's costs while few of them are looked for, money. */
-const DEAR = 200;
+/** What a yard day costs more while few of them are looked for, money. */
+const DEAR = 25;
 
 /**
  * The yard allowed on as few days more as were found to be enough, and the hay that takes: planned first with the yard
- * open to all at a price that makes its days dear, then allowed on the days that this plan uses. Null where no plan is
+ * open to all, then at a price that makes its days dear, then allowed on the days that this plan uses. Null where no plan is
  * found even so, or every yard is open to all anyhow.
  */
 export async function yardDaysAllowed(scenario: Scenario, prober: Prober): Promise<{ way: Way; plan: Snapshot } | null> {
   const shut = scenario.yards.filter((yard) => !isOpen(scenario, yard));
   if (shut.length === 0) return null;
-  const opened = (yard: Yard): Yard => ({ ...yard, room: null, open: [scenario.season], costPerDay: yard.costPerDay + DEAR });
-  const open: Scenario = { ...scenario, yards: scenario.yards.map((yard) => (shut.includes(yard) ? opened(yard) : yard)) };
-  const first = await prober.validPlan(open);
+  const open = (dearer: number): Scenario => {
+    const opened = (yard: Yard): Yard => ({ ...yard, room: null, open: [scenario.season], costPerDay: yard.costPerDay + dearer });
+    return { ...scenario, yards: scenario.yards.map((yard) => (shut.includes(yard) ? opened(yard) : yard)) };
+  };
+  const first = await prober.validPlan(open(0), true);
   if (!first || prober.stopped) return null;
-  const plan = await prober.cheaper(open, first);
+  const plan = await prober.cheaper(open(DEAR), first);
   return { way: allowedOn(scenario, shut, plan), plan };
 }
 

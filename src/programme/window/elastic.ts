@@ -31,16 +31,18 @@ export async function lessenWindow(draft: Draft, free: readonly FreeDays[], solv
   if (!cards) return "stands";
   const whole = windowModel(draft, free, cards, BREAKING);
   const now = startOf(draft, free, whole);
-  if (!now) return "stands";
   const relaxed = await solver.relax(whole.model, limits.guardSeconds);
   if (relaxed.kind !== "optimal") return "stands";
-  const room = now.cost - relaxed.value;
-  const none = halved > 0 ? "stands" : "proven";
+  // A plan that is none of the cards, as one with stock under the mower, is no start; any answer is then held against it below.
+  const room = now ? now.cost - relaxed.value : Infinity;
+  const none = halved > 0 || !now ? "stands" : "proven";
   if (room < BREAKING * LESS) return none;
-  const small = without(whole, now.columns, (column, i) => column.kind === "card" && now.columns[i] === 0 && relaxed.reducedCosts[i] > room);
-  const solved = await solver.solve(small.model, { nodes: limits.nodes, gap: (BREAKING * LESS) / 2, start: small.start, guardSeconds: limits.guardSeconds });
+  const start = now?.columns ?? new Float64Array(whole.columns.length);
+  const small = without(whole, start, (column, i) => column.kind === "card" && start[i] === 0 && relaxed.reducedCosts[i] > room);
+  const solved = await solver.solve(small.model, { nodes: limits.nodes, gap: (BREAKING * LESS) / 2, start: now ? small.start : null, guardSeconds: limits.guardSeconds });
   if (solved.kind !== "optimal" && solved.kind !== "limit") return "stands";
-  if (!solved.columns || solved.value === null || solved.value > now.cost - BREAKING * LESS) return solved.kind === "optimal" ? none : "stands";
+  const enough = now ? now.cost - BREAKING * LESS : Infinity;
+  if (!solved.columns || solved.value === null || solved.value > enough) return solved.kind === "optimal" ? none : "stands";
   return takeLesser(draft, () => draft.apply(answerRuns(draft, free, small.columns, solved.columns!))) ? "better" : "stands";
 }
 
