@@ -16,7 +16,7 @@ const MOST_HOLDS = 16;
  */
 export async function clashingHolds(scenario: Scenario, prober: Prober): Promise<Clash | null> {
   if (scenario.holds.length === 0 || scenario.holds.length > MOST_HOLDS) return null;
-  const works = async (names: readonly string[]): Promise<boolean> => (await prober.validPlan(holding(scenario, names))) !== null;
+  const works = async (names: readonly string[]): Promise<boolean> => (await prober.validPlan(holding(scenario, names), true)) !== null;
   let kept = scenario.holds.map((hold) => hold.name);
   if (!(await works([]))) return null;
   for (const name of [...kept]) {

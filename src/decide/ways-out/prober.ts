@@ -17,7 +17,7 @@ import { Race } from "../race.js";
 const LOOK = 0.4;
 
 /** Breaking, in the rules' own steps, up to which windows are worth trying. */
-const NEAR = 4;
+const NEAR = 8;
 
 /** Plans changed farms, each from the plan that breaks least on the farm as it is. Steps, not seconds, end each look. */
 export class Prober {
@@ -40,9 +40,10 @@ export class Prober {
     return this.stop.asked;
   }
 
-  /** The first plan found that keeps every rule of a changed farm, or null; windows help a search that came near, when asked. */
-  async validPlan(scenario: Scenario, windows = false): Promise<Snapshot | null> {
-    const found = await this.search(scenario, this.nearest, { steps: this.steps, polishes: 1, untilValid: true }, windows);
+  /** The first plan found that keeps every rule of a changed farm, or null. A thorough look takes a proper plan's steps, then windows where it came near. */
+  async validPlan(scenario: Scenario, thorough = false): Promise<Snapshot | null> {
+    const steps = thorough ? stepsOf(this.effort).search : this.steps;
+    const found = await this.search(scenario, this.nearest, { steps, polishes: 1, untilValid: true }, thorough);
     return found && found.over === 0 ? found : null;
   }
 

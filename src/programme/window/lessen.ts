@@ -35,6 +35,9 @@ export async function lessen(draft: Draft, groups: readonly number[], solver: Pr
         watch.better();
       }
     }
+    const pairs = await lessenPairs(draft, solver, watch);
+    sum.windows += pairs.windows;
+    sum.less += pairs.less;
     sum.provenDays = proven ? Math.min(...groups.map((g) => (draft.season.groups[g].grazer ? DAYS.grazers : DAYS.others))) : 0;
     if (draft.over > before - LEAST_GAIN) break;
   }
@@ -43,3 +46,30 @@ export async function lessen(draft: Draft, groups: readonly number[], solver: Pr
 
 /** A round that lessens the breaking by less than this, in the rules' own steps, is the last. */
 const LEAST_GAIN = 0.02;
+
+const PAIR_DAYS = 7;
+
+/** Where a held or housed group is not where it should be, two groups are freed together: another may stand in its place. */
+async function lessenPairs(draft: Draft, solver: PricingSolver, watch: MendWatch): Promise<{ windows: number; less: number }> {
+  const { season } = draft;
+  const sum = { windows: 0, less: 0 };
+  for (const { group, day } of misplaced(draft)) {
+    for (let other = 0; other < season.groups.length && draft.over > 0 && !watch.stop(); other++) {
+      const free = [group, other].map((g) => freeDays(draft, g, day - 3, PAIR_DAYS)).filter((f) => f !== null);
+      if (other === group || free.length < 2) continue;
+      sum.windows++;
+      if ((await lessenWindow(draft, free, solver, LIMITS)) !== "better") continue;
+      sum.less++;
+      watch.better();
+    }
+  }
+  return sum;
+}
+
+/** First days of each group in places that rules of its own days forbid. */
+function misplaced({ season, place, tables }: Draft): { group: number; day: number }[] {
+  return season.groups.flatMap((own, group) => {
+    const wrong = (t: number): boolean => t >= 0 && own.present[t] === 1 && tables.standOver[group][t * tables.width + place[group][t] + 1] > 0;
+    return Array.from({ length: season.days }, (_, day) => ({ group, day })).filter(({ day }) => wrong(day) && !wrong(day - 1));
+  });
+}
