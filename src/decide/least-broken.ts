@@ -4,6 +4,7 @@ import type { LessenJob } from "../programme/jobs.js";
 import { planOf } from "../programme/plan-of.js";
 import type { Snapshot } from "../programme/snapshot.js";
 import { buildSeason } from "../season/build-season.js";
+import type { Breach } from "../rules/rule.js";
 import { stepsOf, type Effort } from "./effort.js";
 import type { Race } from "./race.js";
 
@@ -32,11 +33,14 @@ export async function lessenBreaking(scenario: Scenario, race: Race, effort: Eff
   if (race.best?.over === 0) await race.run(searches(race.best, steps.seeds, TURNS));
 }
 
-/** Groups named where the plan breaks a rule; all of them where something of the whole farm is broken. */
-export function groupsAtFault(scenario: Scenario, plan: Snapshot): LessenJob["groups"] {
+/** Groups named where the plan breaks a rule; for what is broken of the whole farm, those that move or stand in a yard on its days. */
+export function groupsAtFault(scenario: Scenario, found: Snapshot): LessenJob["groups"] {
   const season = buildSeason(scenario);
-  const { breaches } = checkPlan(scenario, planOf(season, plan));
-  const all = season.groups.map((_, g) => g).filter((g) => season.groups[g].present.includes(1));
-  const named = all.filter((g) => breaches.some((breach) => breach.group === season.groups[g].name));
-  return named.length > 0 && breaches.every((breach) => breach.group !== null) ? named : all;
+  const plan = planOf(season, found);
+  const atFault = ({ group, firstDay, lastDay }: Breach): readonly string[] => {
+    if (group !== null) return [group];
+    return plan.stays.filter((stay) => stay.firstDay <= lastDay && (stay.yard === null ? stay.firstDay >= firstDay : stay.lastDay >= firstDay)).map((stay) => stay.group);
+  };
+  const names = new Set(checkPlan(scenario, plan).breaches.flatMap(atFault));
+  return season.groups.map((_, g) => g).filter((g) => season.groups[g].present.includes(1) && (names.size === 0 || names.has(season.groups[g].name)));
 }

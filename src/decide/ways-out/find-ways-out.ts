@@ -77,15 +77,15 @@ async function yardWay(scenario: Scenario, prober: Prober): Promise<Found | null
 
 /** The smallest change of a sort with which a plan was found; null where the largest is not enough. */
 async function smallest(sort: Sort, prober: Prober): Promise<Found | null> {
-  const tried = async (at: number): Promise<Found | null> => {
-    const plan = await prober.validPlan(sort[at]!.scenario, at === sort.length - 1);
+  const tried = async (at: number, near: Snapshot | null): Promise<Found | null> => {
+    const plan = await prober.validPlan(sort[at]!.scenario, near === null, near);
     return plan && { way: sort[at]!, plan };
   };
-  let best = await tried(sort.length - 1);
+  let best = await tried(sort.length - 1, null);
   let [none, works] = [-1, sort.length - 1];
   while (best && works - none > 1 && !prober.stopped) {
     const at = Math.floor((none + works) / 2);
-    const found = await tried(at);
+    const found = await tried(at, best.plan);
     if (found) [best, works] = [found, at];
     else none = at;
   }

@@ -13,8 +13,12 @@ import { groupsAtFault } from "../least-broken.js";
 import { stepsOf, type Effort, type Steps } from "../effort.js";
 import { Race } from "../race.js";
 
-/** Share of a search's steps that go into looking whether there is a valid plan at all, and about what it costs. */
-const LOOK = 0.4;
+/** Steps of looking whether there is a valid plan at all, and about what it costs: never more than this share of a proper search. */
+const LOOK: Readonly<Record<Effort["name"], number>> = { quick: 150_000, usual: 300_000, long: 1_000_000 };
+const SHARE = 0.4;
+
+/** A thorough look takes so many times the steps. */
+const THOROUGH = 2;
 
 /** Breaking, in the rules' own steps, up to which windows are worth trying. */
 const NEAR = 8;
@@ -33,17 +37,21 @@ export class Prober {
   ) {}
 
   private get steps(): number {
-    return Math.round(stepsOf(this.effort).search * LOOK);
+    return Math.round(Math.min(LOOK[this.effort.name], SHARE * stepsOf(this.effort).search));
   }
 
   get stopped(): boolean {
     return this.stop.asked;
   }
 
-  /** The first plan found that keeps every rule of a changed farm, or null. A thorough look takes a proper plan's steps, then windows where it came near. */
-  async validPlan(scenario: Scenario, thorough = false): Promise<Snapshot | null> {
-    const steps = thorough ? stepsOf(this.effort).search : this.steps;
-    const found = await this.search(scenario, this.nearest, { steps, polishes: 1, untilValid: true }, thorough);
+  /**
+   * The first plan found that keeps every rule of a changed farm, or null; from `near` where that breaks less there. A
+   * thorough look takes more steps, then windows where it came near.
+   */
+  async validPlan(scenario: Scenario, thorough = false, near: Snapshot | null = null): Promise<Snapshot | null> {
+    const steps = thorough ? Math.round(THOROUGH * this.steps) : this.steps;
+    const from = near && fits(scenario, near) && standingIn(scenario, near).over < standingIn(scenario, this.nearest).over ? near : this.nearest;
+    const found = await this.search(scenario, from, { steps, polishes: 1, untilValid: true }, thorough);
     return found && found.over === 0 ? found : null;
   }
 
@@ -71,6 +79,11 @@ export class Prober {
     if (windows && best && best.over > 0 && best.over < NEAR) await race.run([{ kind: "lessen", scenario, from: best, groups: groupsAtFault(scenario, best), rounds: 1 }]);
     return race.best;
   }
+}
+
+/** True when every place of a plan is there on a farm. */
+function fits({ cells }: Scenario, { place, cuts }: Snapshot): boolean {
+  return cuts.length === cells.length && place.every((days) => days.every((at) => at < cells.length));
 }
 
 /** A plan's places on a changed farm, judged anew. */

@@ -16,7 +16,7 @@ const BREAKING = 10_000;
 const LESS = 1e-4;
 
 /** How often a window that has too many cards is tried again with half as much to give. */
-const HALVINGS = 3;
+const HALVINGS = 2;
 
 /**
  * Re-does the days of some groups so that as little as possible is broken, then as cheaply as possible, the rest of the

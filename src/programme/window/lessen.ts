@@ -15,6 +15,9 @@ export interface Lessened {
 const LIMITS: ElasticLimits = { cards: 3000, steps: 40_000, nodes: 50, guardSeconds: 20, give: 4 };
 const DAYS = { grazers: 14, others: 10 } as const;
 
+/** A step of listing stays of birds and pigs takes longer: they stay for weeks. */
+const OTHERS_STEPS = 10_000;
+
 /** Re-does the days of these groups window by window, each half over the one before, until a round breaks no less. */
 export async function lessen(draft: Draft, groups: readonly number[], solver: PricingSolver, rounds: number, watch: MendWatch): Promise<Lessened> {
   const sum = { windows: 0, less: 0, provenDays: 0 };
@@ -22,12 +25,14 @@ export async function lessen(draft: Draft, groups: readonly number[], solver: Pr
     const before = draft.over;
     let proven = true;
     for (const group of groups) {
-      const days = draft.season.groups[group].grazer ? DAYS.grazers : DAYS.others;
+      const { grazer } = draft.season.groups[group];
+      const days = grazer ? DAYS.grazers : DAYS.others;
+      const limits = grazer ? LIMITS : { ...LIMITS, steps: OTHERS_STEPS };
       for (let from = 0; from < draft.season.days && draft.over > 0; from += days / 2) {
         if (watch.stop()) return { ...sum, provenDays: 0 };
         const free = freeDays(draft, group, from, days);
         if (!free) continue;
-        const end = await lessenWindow(draft, [free], solver, LIMITS);
+        const end = await lessenWindow(draft, [free], solver, limits);
         sum.windows++;
         if (end !== "proven") proven = false;
         if (end !== "better") continue;
