@@ -20,6 +20,12 @@ export function openFarm(path: string, changes: readonly string[] = []): Opened<
   return { value: value.scenario, notes, changes: value.titles };
 }
 
+/** The farm with one more change laid over it, as its text reads; null where it does not read. */
+export function withChange(path: string, changes: readonly string[], text: string): Scenario | null {
+  const read = readFarm(path, changes, loadTables(), [{ file: "change", text }]);
+  return read.ok ? read.value.scenario : null;
+}
+
 /** Reads a plan: plan.json where the text opens with a brace, else a grid as CSV. */
 export function openPlan(path: string, scenario: Scenario): Opened<Plan> {
   const text = valueOf(readTextFile(path)).value;

@@ -2,7 +2,7 @@ import type { Effort } from "../decide/effort.js";
 import { planSeason, type Planned } from "../decide/plan-season.js";
 import type { Scenario } from "../farm/scenario.js";
 import { madeOf, todayHere } from "./made.js";
-import { openFarm, openPlan } from "./open.js";
+import { openFarm, openPlan, withChange } from "./open.js";
 import type { PlanOptions } from "./options.js";
 import { refuseWhatIsThere, usualFolder, writeOut } from "./out-folder.js";
 import type { Outcome } from "./outcome.js";
@@ -32,7 +32,9 @@ export async function planCommand(given: PlanGiven, screen: Screen): Promise<Out
   const made = madeOf(scenario, planned, todayHere());
   const asked = { effort: given.effort, seed: given.seed };
   const refused = planned.kind === "no-plan";
-  const files = writeOut(folder, refused ? refusedFiles(scenario, planned, made, changes) : sheetFiles(scenario, planned, made, changes), given.replace);
+  const changed = (text: string) => withChange(given.farm, given.changes, text);
+  const sheets = refused ? refusedFiles(scenario, planned, made, changes, changed) : sheetFiles(scenario, planned, made, changes);
+  const files = writeOut(folder, sheets, given.replace);
   const columns = given.columns ?? widthOf(screen);
   const seen: PlanSeen = { scenario, planned, made, asked, files, notes };
   return {

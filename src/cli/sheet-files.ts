@@ -1,3 +1,4 @@
+import { checkPlan } from "../check/check-plan.js";
 import type { Planned } from "../decide/plan-season.js";
 import type { Scenario } from "../farm/scenario.js";
 import type { OutFile } from "../files/write.js";
@@ -14,14 +15,20 @@ export const SHEETS = ["season-grid.html", "grid.csv", "plan.json"] as const;
 /** What is written when no plan keeps every rule: the one that breaks least, and the cheapest way out with its plan. */
 export const REFUSED_FILES = ["nearest-plan.json", "way-out.yaml", "way-out-plan.json"] as const;
 
-/** The plan that breaks least, to be looked at with `check`, and the cheapest way out; no sheets for the wall. */
-export function refusedFiles(scenario: Scenario, planned: Planned, made: Made, changes: readonly string[]): readonly OutFile[] {
+/**
+ * The plan that breaks least, to be looked at with `check`, and the cheapest way out; no sheets for the wall. The change
+ * is written only where the plan keeps every rule of the farm as read with it.
+ */
+export function refusedFiles(scenario: Scenario, planned: Planned, made: Made, changes: readonly string[], read: (change: string) => Scenario | null): readonly OutFile[] {
   const [way] = planned.refusal?.waysOut ?? [];
   const nearest = { name: REFUSED_FILES[0], text: held(scenario, planFileOf(scenario, planned, made, changes)) };
   if (!way) return [nearest];
-  const file = planFileOf(way.scenario, { ...planned, plan: way.plan, report: way.report, cost: way.cost }, made, [...changes, way.words]);
-  const change = way.change === null ? [] : [{ name: REFUSED_FILES[1], text: way.change }];
-  return [nearest, ...change, { name: REFUSED_FILES[2], text: held(way.scenario, { ...file, bound: null, handRule: null, yardDays: null }) }];
+  const changed = way.change === null ? null : read(way.change);
+  const same = changed !== null && checkPlan(changed, way.plan).breaches.length === 0;
+  const farm = same ? changed : way.scenario;
+  const file = planFileOf(farm, { ...planned, plan: way.plan, report: way.report, cost: way.cost }, made, [...changes, way.words]);
+  const plan = { name: REFUSED_FILES[2], text: held(farm, { ...file, bound: null, handRule: null, yardDays: null }) };
+  return [nearest, ...(same && way.change !== null ? [{ name: REFUSED_FILES[1], text: way.change }] : []), plan];
 }
 
 function held(scenario: Scenario, file: PlanFile): string {

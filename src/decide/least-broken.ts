@@ -24,12 +24,15 @@ export async function lessenBreaking(scenario: Scenario, race: Race, effort: Eff
   const searches = (from: Snapshot, count: number, turn: number) => Array.from({ length: count }, (_, i) => (
     { kind: "search" as const, scenario, from, keep: null, steps: steps.search, polishes: steps.polishes, seed: effort.seed * 100 + 50 + turn * 10 + i }
   ));
+  const windows = async (plan: Snapshot): Promise<void> => race.run([{ kind: "lessen", scenario, from: plan, groups: groupsAtFault(scenario, plan), rounds: ROUNDS }]);
   for (let turn = 0; turn < TURNS && race.best && race.best.over > 0 && !race.over; turn++) {
     const before = race.best.over;
-    await race.run([{ kind: "lessen", scenario, from: race.best, groups: groupsAtFault(scenario, race.best), rounds: ROUNDS }]);
+    await windows(race.best);
     if (race.best.over > 0) await race.run(searches(race.best, 1, turn));
     if (race.best.over > before - LEAST_GAIN) break;
   }
+  // What a last search found is held against windows as well, where there is time for it.
+  if (race.best && race.best.over > 0 && !race.lessened && !race.over && effort.name !== "quick") await windows(race.best);
   if (race.best?.over === 0) await race.run(searches(race.best, steps.seeds, TURNS));
 }
 

@@ -46,13 +46,13 @@ function decoded(bytes: Buffer): string | null {
   }
 }
 
-/** Reads a farm file with changes laid over it in turn. */
-export function readFarm(path: string, changePaths: readonly string[], tables: Tables): Result<Changed> {
+/** Reads a farm file with changes laid over it in turn, those not on disk last. */
+export function readFarm(path: string, changePaths: readonly string[], tables: Tables, more: readonly FarmText[] = []): Result<Changed> {
   const paths = [path, ...changePaths];
   const texts = paths.map((p) => ({ file: basename(p), read: readTextFile(p) }));
   const findings = texts.flatMap(({ read }): readonly Finding[] => (read.ok ? [] : read.findings));
   if (findings.length > 0) return { ok: false, findings: inFileOrder(findings, texts.map(({ file }) => file)) };
   const [farm, ...changes] = texts.map(({ file, read }): FarmText => ({ file, text: read.ok ? read.value : "" }));
-  return readChanged(farm!, changes, tables, sha256);
+  return readChanged(farm!, [...changes, ...more], tables, sha256);
 }
 

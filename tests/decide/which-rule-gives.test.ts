@@ -6,7 +6,7 @@ import { planSeason, type Planned, type Services } from "../../src/decide/plan-s
 import { readChanged } from "../../src/farm/change.js";
 import type { Hold, Scenario } from "../../src/farm/scenario.js";
 import { highsSolver } from "../../src/solvers/highs.js";
-import { TABLES } from "../farm/read-text.js";
+import { filesIn, scenarioText, TABLES } from "../farm/read-text.js";
 import { cell, tinyFarm } from "../fixtures/tiny-farm.js";
 import { cows, ewes } from "../rules/animals.js";
 import { day } from "../rules/grid.js";
@@ -116,6 +116,14 @@ describe("a farm that may not use its yard", () => {
 const held = (name: string, more: Partial<Hold>, first: number, last = first): Hold => (
   { name, days: { firstDay: day(first), lastDay: day(last) }, group: null, cell: null, yard: null, cut: null, ...more }
 );
+
+describe("changes to try it with", () => {
+  it.each(filesIn("changes/no-plan"))("%s lies over the farm it is named after", (file) => {
+    const base = filesIn(".").find((name) => file.startsWith(name.replace(".yaml", "")));
+    const read = readChanged({ file: base!, text: scenarioText(base!) }, [{ file, text: scenarioText(`changes/no-plan/${file}`) }], TABLES);
+    expect(read.ok ? [] : read.findings).toEqual([]);
+  });
+});
 
 describe("holds that clash", () => {
   const land = (holds: readonly Hold[]): Scenario => tinyFarm({

@@ -5,7 +5,7 @@ import type { Snapshot } from "../../programme/snapshot.js";
 import type { Breach } from "../../rules/rule.js";
 import { stepsOf, type Effort } from "../effort.js";
 import { fewerHead, moreCells } from "./land-and-stock.js";
-import { clashingHolds, liftedHolds, type Clash } from "./lifted-holds.js";
+import { allLifted, clashingHolds, liftedHolds, type Clash } from "./lifted-holds.js";
 import { acceptedPlan, standingIn, type Prober } from "./prober.js";
 import { softerRules } from "./softer-rules.js";
 import type { Sort, Way } from "./way.js";
@@ -43,19 +43,21 @@ interface Found {
 }
 
 /**
- * The cheapest single changes that make a plan possible. Of each sort the largest change is tried first, then the
- * smallest that works is sought by halving; each stands only with a plan that the check accepts. The cheapest three are
- * planned with the steps of a proper plan; in quick planning the second and third by search alone. What the change itself costs or loses (rent, animals sold) is not in it.
+ * The cheapest single changes that make a plan possible: of each sort the smallest that was found to be enough, each
+ * with a plan that the check accepts. The cheapest three are planned with the steps of a proper plan; in quick planning
+ * the second and third by search alone. What the change itself costs or loses (rent, animals sold) is not in it.
  */
 export async function findWaysOut(scenario: Scenario, breaches: readonly Breach[], prober: Prober, effort: Effort): Promise<WaysOut> {
   const [steps, quick] = [stepsOf(effort), effort.name === "quick"];
   const clash = await clashingHolds(scenario, prober);
+  const lifted = await inLanes(liftedHolds(scenario, clash).map((sort) => () => smallest(sort, prober)));
+  const all = clash && lifted.every((one) => one === null) ? await smallest([allLifted(scenario, clash)], prober) : null;
   const sorts = [
-    ...liftedHolds(scenario, clash), moreCells(scenario, breaches), ...fewerHead(scenario, breaches), ...softerRules(scenario, breaches),
+    moreCells(scenario, breaches), ...fewerHead(scenario, breaches), ...softerRules(scenario, breaches),
     ...moreHands(scenario, breaches),
   ];
   const tries = [() => yardWay(scenario, prober), ...sorts.filter((sort) => sort.length > 0).map((sort) => () => smallest(sort, prober))];
-  const found = (await inLanes(tries)).filter((one) => one !== null);
+  const found = [...lifted, all, ...(await inLanes(tries))].filter((one) => one !== null);
   const looked = await inLanes(found.map(({ way, plan }) => async () => ({ way, plan: await prober.cheaper(way.scenario, plan) })));
   const ranked = looked.sort((a, b) => a.plan.cost - b.plan.cost);
   const cheapest = ranked.slice(0, WAYS);
@@ -75,14 +77,22 @@ async function yardWay(scenario: Scenario, prober: Prober): Promise<Found | null
   return plan.over === 0 ? { way: allowed.way, plan } : null;
 }
 
-/** The smallest change of a sort with which a plan was found; null where the largest is not enough. */
+/**
+ * The smallest change of a sort with which a plan was found: twice as far each time until one works, then halved down.
+ * The largest has a thorough look before the sort is given up.
+ */
 async function smallest(sort: Sort, prober: Prober): Promise<Found | null> {
   const tried = async (at: number, near: Snapshot | null): Promise<Found | null> => {
-    const plan = await prober.validPlan(sort[at]!.scenario, near === null, near);
+    const plan = await prober.validPlan(sort[at]!.scenario, near === null && at === sort.length - 1, near);
     return plan && { way: sort[at]!, plan };
   };
-  let best = await tried(sort.length - 1, null);
-  let [none, works] = [-1, sort.length - 1];
+  let [none, works] = [-1, 0];
+  let best = await tried(works, null);
+  while (!best && works < sort.length - 1 && !prober.stopped) {
+    none = works;
+    works = Math.min(2 * works + 1, sort.length - 1);
+    best = await tried(works, null);
+  }
   while (best && works - none > 1 && !prober.stopped) {
     const at = Math.floor((none + works) / 2);
     const found = await tried(at, best.plan);

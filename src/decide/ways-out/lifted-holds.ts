@@ -31,17 +31,21 @@ function holding(scenario: Scenario, names: readonly string[]): Scenario {
   return { ...scenario, holds: scenario.holds.filter((hold) => names.includes(hold.name)) };
 }
 
-/** Each of the clashing holds lifted alone, and all of them. */
+/** Each of the clashing holds lifted alone. */
 export function liftedHolds(scenario: Scenario, clash: Clash | null): readonly Sort[] {
-  if (!clash) return [];
-  const lifting = (names: readonly string[]): Way => {
-    const words = `${names.length === 1 ? "hold" : "holds"} ${names.join(" and ")} lifted`;
-    return {
-      words,
-      scenario: holding(scenario, scenario.holds.map((hold) => hold.name).filter((name) => !names.includes(name))),
-      change: changeText(words, [`holds: { ${names.map((name) => `${keyText(name)}: null`).join(", ")} }`]),
-    };
+  return (clash?.holds ?? []).map((name) => [lifting(scenario, [name])]);
+}
+
+/** All of the clashing holds lifted, where one is not enough. */
+export function allLifted(scenario: Scenario, { holds }: Clash): Way {
+  return lifting(scenario, holds);
+}
+
+function lifting(scenario: Scenario, names: readonly string[]): Way {
+  const words = `${names.length === 1 ? "hold" : "holds"} ${names.join(" and ")} lifted`;
+  return {
+    words,
+    scenario: holding(scenario, scenario.holds.map((hold) => hold.name).filter((name) => !names.includes(name))),
+    change: changeText(words, [`holds: { ${names.map((name) => `${keyText(name)}: null`).join(", ")} }`]),
   };
-  const alone = clash.holds.map((name) => [lifting([name])]);
-  return clash.holds.length > 1 ? [...alone, [lifting(clash.holds)]] : alone;
 }

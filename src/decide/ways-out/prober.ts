@@ -1,6 +1,6 @@
 import { checkPlan } from "../../check/check-plan.js";
 import type { Report } from "../../check/report.js";
-import type { Scenario } from "../../farm/scenario.js";
+import { isGrazer, type Scenario } from "../../farm/scenario.js";
 import type { Plan } from "../../plan/plan.js";
 import { cellSimulator } from "../../programme/cell-simulator.js";
 import { Draft } from "../../programme/draft.js";
@@ -76,9 +76,15 @@ export class Prober {
     race.offer(from);
     await race.run([{ kind: "search", scenario, from, keep: null, seed: this.effort.seed, ...how }]);
     const { best } = race;
-    if (windows && best && best.over > 0 && best.over < NEAR) await race.run([{ kind: "lessen", scenario, from: best, groups: groupsAtFault(scenario, best), rounds: 1 }]);
+    if (windows && best && best.over > 0 && best.over < NEAR) await race.run([{ kind: "lessen", scenario, from: best, groups: grazersFirst(scenario, groupsAtFault(scenario, best)), rounds: 1 }]);
     return race.best;
   }
+}
+
+/** The grazers of some groups; where there are none, all: windows over birds and pigs take long. */
+function grazersFirst(scenario: Scenario, groups: readonly number[]): readonly number[] {
+  const grazers = groups.filter((g) => isGrazer(scenario.groups[g]!.kind));
+  return grazers.length > 0 ? grazers : groups;
 }
 
 /** True when every place of a plan is there on a farm. */
