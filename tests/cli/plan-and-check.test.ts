@@ -104,15 +104,21 @@ describe("plan", () => {
     expect(text("taken")).toBe("mine");
   });
 
-  it("hands out no plan where a fixed place breaks a rule: exit 3, what breaks, nothing written", () => {
+  it("hands out no plan where a fixed place breaks a rule: exit 3, what breaks, nothing for the wall, and a way out", () => {
     // ten days in one cell; the longest stay is seven
     writeFileSync(join(folder.path, "held.yaml"), `${FARM}holds: { calving: { group: Cows, cell: L1, days: 2027-06-01 to 2027-06-10 } }\n`);
     const ran = inbye(["plan", "held.yaml", "--effort", "quick", "--json"], folder.path);
     expect(ran.exit).toBe(3);
     const held = answer<PlanAnswer>(ran, "plan-answer");
-    expect(held.files).toEqual([]);
+    expect(readdirSync(join(folder.path, "plans", "held")).sort()).toEqual(["nearest-plan.json", "way-out-plan.json", "way-out.yaml"]);
+    expect(held.clashingHolds).toEqual(["calving"]);
     expect(held.breaches.map(({ rule, group, cell }) => [rule, group, cell])).toContainEqual(["stay-limit", "Cows", "L1"]);
-    expect(readdirSync(join(folder.path, "plans"))).toEqual(["low-acre"]);
+    const nearest = inbye(["check", "held.yaml", "plans/held/nearest-plan.json", "--json"], folder.path);
+    expect(nearest.exit).toBe(3);
+    expect(answer<CheckAnswer>(nearest, "check-answer").breaches).toEqual(held.breaches);
+    const out = inbye(["check", "held.yaml", "plans/held/way-out-plan.json", "--change", "plans/held/way-out.yaml", "--json"], folder.path);
+    expect(out.exit).toBe(0);
+    expect(answer<CheckAnswer>(out, "check-answer")).toMatchObject({ breaches: [], notes: [], cost: expect.closeTo(held.waysOut[0]!.cost, 2) });
   }, SLOW);
 
   it("ends at its cap and says so", () => {
