@@ -1,5 +1,5 @@
 import { YARD, type Season } from "../season/season.js";
-import type { Draft, Run } from "./draft.js";
+import type { Draft, Patience, Run } from "./draft.js";
 
 /**
  * The plain rule of thumb, kept day by day: when a stay is up, take the longest-rested cell that is ready; birds go
@@ -23,6 +23,9 @@ export function handRule(draft: Draft): void {
 
 const rank = (season: Season, g: number): number => (season.groups[g].grazer ? 0 : season.groups[g].pig ? 1 : 2);
 
+/** No money makes up for a broken rule. */
+const STRICT: Patience = { penalty: 1e9, worse: 1e6 };
+
 /** The stay by rule of thumb, or null when no cell is ready or nobody can move the group. */
 function nextStay(draft: Draft, g: number, t: number): Run | null {
   const lengths = stayLengths(draft.season, g, t);
@@ -31,7 +34,8 @@ function nextStay(draft: Draft, g: number, t: number): Run | null {
       const run = { group: g, from: t, to: t + length - 1, place: cell };
       if (!draft.free(run)) continue;
       const over = draft.over;
-      const undo = draft.apply([run]);
+      const undo = draft.attempt([run], null, STRICT);
+      if (!undo) continue;
       const kept = draft.over <= over + 1e-9;
       undo();
       if (kept) return run;
