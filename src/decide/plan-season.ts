@@ -12,6 +12,7 @@ import { betterThan, snapshot, type Snapshot } from "../programme/snapshot.js";
 import type { PricingSolver } from "../programme/solver.js";
 import type { Job } from "../programme/jobs.js";
 import type { Threads } from "../programme/threads.js";
+import { proveJob } from "../programme/whole/prove.js";
 import { buildSeason } from "../season/build-season.js";
 import { stepsOf, type Effort } from "./effort.js";
 import { Race } from "./race.js";
@@ -57,7 +58,8 @@ export interface Planned {
 
 /**
  * The whole road from a farm to a plan: (1) lay the farm out by day, (2) plan by the hand rule, (3) search from
- * several seeds while the bound climbs beside them, (4) mend window by window, (5) judge the best by the check.
+ * several seeds while the bound climbs beside them, (4) mend window by window, (5) prove the plan of a small farm the
+ * best there is, (6) judge the best by the check.
  * Never hands out a plan that the check refuses.
  */
 export async function planSeason(scenario: Scenario, services: Services, effort: Effort, onProgress: (p: Progress) => void, stop: { readonly asked: boolean }): Promise<Planned> {
@@ -71,9 +73,17 @@ export async function planSeason(scenario: Scenario, services: Services, effort:
   await race.run([{ kind: "bound", scenario, steps: steps.bound }, ...searches]);
   if (race.best && race.best.over > 0) await lessenBreaking(scenario, race, effort);
   if (race.best && steps.windowRounds > 0) await race.run([{ kind: "mend", scenario, from: race.best, keep, rounds: steps.windowRounds }]);
+  const proof = race.best && !keep && proveJob(scenario, race.best, PROOF_WORK[effort.name]);
+  if (proof) await race.run([proof]);
   const planned = judged(scenario, byHand, race);
   return planned.kind === "plan" ? planned : { ...planned, refusal: await refusalOf(scenario, planned, race, services.threads, effort, stop, onProgress) };
 }
+
+/** How a bound is told that is the plan's own cost. */
+export const PROVEN = "every way to live the season looked at";
+
+/** Steps x cells x groups x days of a proof, on farms small enough for one: a few seconds, a quarter of a minute, minutes. */
+const PROOF_WORK: Record<Effort["name"], number> = { quick: 150_000, usual: 600_000, long: 6_000_000 };
 
 /** The hand rule's plan, and the plan to start from: that, or the base plan where it breaks no more and costs no more. */
 function startOf(scenario: Scenario, { base }: Effort): { byHand: Snapshot; from: Snapshot; keep: Keep | null } {
@@ -106,7 +116,7 @@ function judged(scenario: Scenario, byHand: Snapshot, race: Race): Planned {
     report,
     cost: report.cost,
     bound: race.lowest,
-    boundKind: "cells and groups priced apart",
+    boundKind: race.proven ? PROVEN : "cells and groups priced apart",
     handRuleCost: byHand.cost,
     handRulePlan: planOf(season, byHand),
     weatherYardDays: weatherYardDays(scenario, best),

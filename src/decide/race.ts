@@ -20,6 +20,8 @@ export class Race {
   steps = 0;
   capped = false;
   mended: Mended | null = null;
+  /** True when every plan that could be better than the best was looked at. */
+  proven = false;
   /** What elastic windows said of the best plan; null where they did not end with it. */
   lessened: Lessened | null = null;
   private readonly began: number;
@@ -100,10 +102,17 @@ export class Race {
     } else if (news.kind === "mended") {
       this.mended = news.mended;
       this.offer(news.plan, at);
-    } else if (news.value > this.lowest) {
-      this.lowest = news.value;
-      this.tell();
-    }
+    } else if (news.kind === "proved") {
+      this.offer(news.plan, at);
+      this.proven = news.proof.proven;
+      this.raise(news.proof.bound);
+    } else this.raise(news.value);
+  }
+
+  private raise(bound: number): void {
+    if (bound <= this.lowest) return;
+    this.lowest = bound;
+    this.tell();
   }
 
   private tell(): void {

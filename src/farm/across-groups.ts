@@ -72,7 +72,7 @@ function checkPen(desk: Desk, scenario: Scenario, group: Group, pen: Pen): void 
   const owned = scenario.kit.nets;
   if (owned !== null && pen.strip.nets > owned) {
     const node = child(pen.node, "net") ?? pen.at;
-    say(desk, node, { code: "net-short", found: `${pen.name} needs ${pen.strip.nets} nets at once, the farm has ${owned}`, allowed: "nets in use are nets owned", next: "make the net shorter, or write more under kit" });
+    say(desk, node, { code: "net-short", found: `${pen.name} needs ${pen.strip.nets} ${pen.strip.nets === 1 ? "net" : "nets"} at once, the farm has ${owned}`, allowed: "nets in use are nets owned", next: "make the net shorter, or write more under kit" });
   }
   if (useOf(scenario, "pen-steps", null, group.name) === "off") return;
   const [least, most] = ["least-step", "most-step"].map((key) => figureOf(scenario, "pen-steps", key, null, group.name) ?? 0) as [number, number];

@@ -11,6 +11,7 @@ import { snapshot, type Snapshot } from "./snapshot.js";
 import type { PricingSolver } from "./solver.js";
 import type { Trouble } from "./trouble.js";
 import { verifiedSolver } from "./verified-solver.js";
+import { prove, type Proved, type ProveJob } from "./whole/prove.js";
 import { lessen, type Lessened } from "./window/lessen.js";
 import { allPasses, mend, type Mended } from "./window/mend.js";
 
@@ -42,13 +43,14 @@ export interface LessenJob {
   readonly rounds: number;
 }
 
-export type Job = SearchJob | BoundJob | MendJob | LessenJob;
+export type Job = SearchJob | BoundJob | MendJob | LessenJob | ProveJob;
 
 export type JobNews =
   | { readonly kind: "plan"; readonly plan: Snapshot }
   | { readonly kind: "bound"; readonly value: number }
   | { readonly kind: "mended"; readonly plan: Snapshot; readonly mended: Mended }
-  | { readonly kind: "lessened"; readonly plan: Snapshot; readonly lessened: Lessened };
+  | { readonly kind: "lessened"; readonly plan: Snapshot; readonly lessened: Lessened }
+  | ({ readonly kind: "proved" } & Proved);
 
 export interface JobWatch {
   stop(): boolean;
@@ -61,9 +63,15 @@ export interface JobWatch {
 export async function runJob(job: Job, watch: JobWatch, unverified: PricingSolver): Promise<JobNews> {
   const solver = verifiedSolver(unverified, (trouble) => watch.trouble?.(trouble));
   if (job.kind === "mend") return runMend(job, watch, solver);
+  if (job.kind === "prove") return runProve(job, watch, solver);
   if (job.kind === "lessen") return runLessen(job, watch, solver);
   if (job.kind === "bound") return runBound(job, watch);
   return { kind: "plan", plan: await runSearch(job, { stop: watch.stop, better: (plan) => watch.news({ kind: "plan", plan }) }, solver) };
+}
+
+async function runProve(job: ProveJob, watch: JobWatch, solver: PricingSolver): Promise<JobNews> {
+  const seen = { stop: watch.stop, better: (plan: Snapshot) => watch.news({ kind: "plan", plan }), bound: (value: number) => watch.news({ kind: "bound", value }) };
+  return { kind: "proved", ...(await prove(job, solver, seen)) };
 }
 
 async function runMend(job: MendJob, watch: JobWatch, solver: PricingSolver): Promise<JobNews> {

@@ -40,10 +40,12 @@ function workedGround(sheet: Sheet, cell: Cell, closed: (day: IsoDate) => boolea
   const stays = plan.stays.filter((stay) => stay.cell === cell.name);
   const least = figureOf(scenario, "worked-ground", "least-open", cell.field, null) ?? 0;
   const spans: ShutSpan[] = [];
-  for (let t = 0; t <= daysBetween(scenario.season.firstDay, scenario.season.lastDay); t += 1) {
-    const day = addDays(scenario.season.firstDay, t);
+  const days = daysBetween(scenario.season.firstDay, scenario.season.lastDay);
+  for (let t = 0; t <= days; t += 1) {
     const share = (open[t] ?? cell.areaHa) / cell.areaHa;
-    if (share > 1 - 1e-6 || closed(day) || stays.some((stay) => spanHolds(stay, day))) continue;
+    if (share > 1 - 1e-6) continue;
+    const day = addDays(scenario.season.firstDay, t);
+    if (closed(day) || stays.some((stay) => spanHolds(stay, day))) continue;
     const openShare = share * 100 < least ? 0 : share;
     const reason = `after ${lastWorker(sheet, cell, day)}`;
     const last = spans.at(-1);

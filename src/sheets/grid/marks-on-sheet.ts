@@ -25,8 +25,9 @@ export function marksOnSheet(frame: Frame): MarksOnSheet {
   const { sheet, part } = frame;
   const cells = part.fields.flatMap((field) => field.cells);
   const staysIn = (name: string): readonly Stay[] => sheet.plan.stays.filter((stay) => (stay.cell ?? stay.yard) === name);
-  const shut = cells.flatMap((cell) => shutGround(sheet, cell).filter((span) => isSeen(frame, span)));
-  const rests = cells.flatMap((cell) => staysIn(cell.name).map((stay) => restOf(frame, stay, staysIn(cell.name), shutGround(sheet, cell))));
+  const shutIn = new Map(cells.map((cell) => [cell.name, shutGround(sheet, cell)]));
+  const shut = [...shutIn.values()].flat().filter((span) => isSeen(frame, span));
+  const rests = cells.flatMap((cell) => staysIn(cell.name).map((stay) => restOf(frame, stay, staysIn(cell.name), shutIn.get(cell.name)!)));
   const followers = cells.flatMap((cell) => staysIn(cell.name).filter((stay) => followStretch(frame, stay, staysIn(cell.name)) !== null));
   const names = new Set(cells.map((cell) => cell.name));
   return {
