@@ -19,4 +19,5 @@ const { kind, plan, cost, bound, handRuleCost, notes } = await planSeason(scenar
 const days = plan.stays.reduce((sum, stay) => sum + daysBetween(stay.firstDay, stay.lastDay) + 1, 0);
 const size = [scenario.cells.length, scenario.groups.length, daysBetween(scenario.season.firstDay, scenario.season.lastDay) + 1];
 const breaches = checkPlan(scenario, plan).breaches.length;
-process.stdout.write(JSON.stringify({ kind, size, days, breaches, cheaper: cost <= handRuleCost, below: bound <= cost, notes, rssMb: Math.round(process.resourceUsage().maxRSS / 1024) }));
+const rssMb = Math.round(process.resourceUsage().maxRSS / 1024);
+process.stdout.write(JSON.stringify({ kind, size, days, breaches, cheaper: cost <= handRuleCost, below: bound <= cost, notes, rssMb }));
