@@ -143,6 +143,12 @@ export function askedIn({ scenario, groups, cells }: Season, rule: RuleId, cell:
   return useOf(scenario, rule, scenario.fields[cells[cell].field].name, group < 0 ? null : groups[group].name) !== "off";
 }
 
+/** True when a rule's charges are money in a cell: not where it is off, nor where the owner made it hard. */
+export function chargedIn({ scenario, groups, cells }: Season, rule: RuleId, cell: number, group: number): boolean {
+  const use = useOf(scenario, rule, scenario.fields[cells[cell].field].name, group < 0 ? null : groups[group].name);
+  return use === "charged" || (use === "hard" && ruleOf(rule).use !== "charged");
+}
+
 /** True when what a rule asks of the farm as a whole is asked. */
 export function farmWide(season: Season, rule: RuleId): boolean {
   return useOf(season.scenario, rule, null, null) !== "off";

@@ -1,4 +1,4 @@
-import { cloneState, type CellState } from "../../src/programme/cell-state.js";
+import { cloneState, ruleIndex, type CellState } from "../../src/programme/cell-state.js";
 import type { Draft } from "../../src/programme/draft.js";
 import { farmWide } from "../../src/programme/half.js";
 import type { Chance } from "../oracle/chance.js";
@@ -17,7 +17,13 @@ export interface RandomCard {
   readonly cuts: readonly number[];
   /** Money inside the cell, all charges to the season's end, and the mower over the ground of its own cuts. */
   readonly money: number;
+  /** Hay of all its cuts, kg. */
+  readonly hayMade: number;
+  /** Of that money, charges for rests cut short between two grazings of the season. */
+  readonly restShort: number;
 }
+
+const REST = ruleIndex("rest-period");
 
 /** A random season of a cell that keeps every rule inside it; null when chance led into a corner. */
 export function randomCard(draft: Draft, cell: number, chance: Chance): RandomCard | null {
@@ -26,6 +32,7 @@ export function randomCard(draft: Draft, cell: number, chance: Chance): RandomCa
   let state = simulator.fresh(cell);
   const stays: Lived[] = [];
   const own: number[] = [];
+  let pastRest = 0;
   const mowTo = (day: number): void => {
     while (cuts.length > 0 && cuts[0].day < day) {
       const { day: on, makesHay } = cuts.shift()!;
@@ -47,6 +54,7 @@ export function randomCard(draft: Draft, cell: number, chance: Chance): RandomCa
     const stay = randomStay(draft, cell, t, cuts[0]?.day ?? season.days, chance, stays.at(-1));
     const after = stay && livedOn(draft, state, stay);
     if (!stay || !after) continue;
+    if (!state.grazedThisSeason) pastRest = after.charges[REST];
     state = after;
     stays.push(stay);
     t = stay.last;
@@ -54,7 +62,7 @@ export function randomCard(draft: Draft, cell: number, chance: Chance): RandomCa
   mowTo(season.days);
   simulator.finish(state);
   const mowing = own.length * season.cells[cell].areaHa * (farmWide(season, "hay-stock") ? season.scenario.prices.mowingPerHa : 0);
-  return state.over === 0 ? { cell, stays, cuts: own, money: state.money + mowing } : null;
+  return state.over === 0 ? { cell, stays, cuts: own, money: state.money + mowing, hayMade: state.hayMade, restShort: state.charges[REST] - pastRest } : null;
 }
 
 function mownOn(draft: Draft, state: CellState, day: number): CellState | null {

@@ -11,10 +11,13 @@ export function randomPrices(bound: SeasonBound, chance: Chance, around: Prices 
     for (let i = 0; i < list.length; i++) if (chance.luck(sparse)) list[i] += scale * (chance.unit() + chance.unit() - chance.pick([0.3, 1]));
   };
   spread(prices.presence, size);
+  if (chance.luck(0.5)) spread(prices.starts, size);
   spread(prices.rows, size / 50);
   spread(prices.nitrogen, 2);
   spread(prices.pigStrips, 200);
   spread(prices.birdStrips, 200);
+  spread(prices.hay, 0.2);
+  spread(prices.rest, 1);
   bound.clip(prices);
   return prices;
 }
@@ -34,19 +37,21 @@ export function pricesFor(bound: SeasonBound, card: RandomCard, paid: number): P
 }
 
 export function copyOf(p: Prices): Prices {
-  return { presence: p.presence.slice(), rows: p.rows.slice(), nitrogen: p.nitrogen.slice(), pigStrips: p.pigStrips.slice(), birdStrips: p.birdStrips.slice() };
+  return {
+    presence: p.presence.slice(), starts: p.starts.slice(), rows: p.rows.slice(), nitrogen: p.nitrogen.slice(), pigStrips: p.pigStrips.slice(), birdStrips: p.birdStrips.slice(), hay: p.hay.slice(), rest: p.rest.slice(),
+  };
 }
 
 /** What a card costs at prices: its own money, what its stays start and use, less what presence is paid. */
-export function cardAt({ season, tables, fields }: SeasonBound, { cell, stays, money }: RandomCard, p: Prices): number {
+export function cardAt({ season, tables, fields }: SeasonBound, { cell, stays, money, hayMade, restShort }: RandomCard, p: Prices): number {
   const { field } = season.cells[cell];
-  let cost = money;
+  let cost = money - hayMade * p.hay[0] - restShort * p.rest[field];
   for (const { group, first, last } of stays) {
     const { strip } = season.scenario.groups[group];
     for (let t = first; t <= last; t++) {
       const at = t * tables.width + cell + 1;
       cost += tables.standMoney[group][at] - p.presence[(group * fields + field) * season.days + t];
-      if (t === first) cost += tables.startMoney[group][at];
+      if (t === first) cost += tables.startMoney[group][at] - (season.groups[group].grazer ? p.starts[(group * fields + field) * season.days + t] : 0);
       tables.rows.forEach((row, r) => {
         let used = row.stand?.[group][at] ?? 0;
         if (t === first) used += row.start?.[group][at] ?? 0;

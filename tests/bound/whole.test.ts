@@ -56,7 +56,7 @@ describe.each(FARMS)("$name", ({ scenario }) => {
     const judged = sets.map((prices) => bound.judge(prices));
     for (const [i, at] of sets.entries()) {
       for (const [k, other] of sets.entries()) {
-        const line = judged[i].value + along(at.presence, other.presence, judged[i].slope.presence) + along(at.rows, other.rows, judged[i].slope.rows);
+        const line = judged[i].value + along(at.presence, other.presence, judged[i].slope.presence) + along(at.rows, other.rows, judged[i].slope.rows) + along(at.hay, other.hay, judged[i].slope.hay) + along(at.starts, other.starts, judged[i].slope.starts) + along(at.rest, other.rest, judged[i].slope.rest);
         expect(judged[k].value).toBeLessThanOrEqual(line + 1e-6 * Math.max(1, Math.abs(line)));
       }
     }

@@ -6,7 +6,7 @@ export interface BoundWatch {
   better(bound: number, step: number): void;
 }
 
-const KEYS = ["presence", "rows", "nitrogen", "pigStrips", "birdStrips"] as const;
+const KEYS = ["presence", "starts", "rows", "nitrogen", "pigStrips", "birdStrips", "hay", "rest"] as const;
 const FIRST_DECAY = 0.9;
 const SECOND_DECAY = 0.99;
 
@@ -64,14 +64,20 @@ function scales(bound: SeasonBound): Prices {
     });
     const size = fields * season.days;
     scale.presence.fill(days ? money / days : 1, g * size, (g + 1) * size);
+    scale.starts.fill(days ? money / days : 1, g * size, (g + 1) * size);
   });
   tables.rows.forEach(({ row }, r) => scale.rows.fill(row.weight, r * season.days, (r + 1) * season.days));
   scale.nitrogen.fill(0.5);
   scale.pigStrips.fill(100);
   scale.birdStrips.fill(100);
+  scale.rest.fill(5);
+  scale.hay.fill(season.scenario.prices.hayPerKg);
   return scale;
 }
 
 function copy(p: Prices): Prices {
-  return { presence: p.presence.slice(), rows: p.rows.slice(), nitrogen: p.nitrogen.slice(), pigStrips: p.pigStrips.slice(), birdStrips: p.birdStrips.slice() };
+  return {
+    presence: p.presence.slice(), starts: p.starts.slice(), rows: p.rows.slice(), nitrogen: p.nitrogen.slice(),
+    pigStrips: p.pigStrips.slice(), birdStrips: p.birdStrips.slice(), hay: p.hay.slice(), rest: p.rest.slice(),
+  };
 }

@@ -1,7 +1,6 @@
-import { hayMadeKg } from "../../science/hay.js";
 import { YARD, type Season } from "../../season/season.js";
 import type { CellSimulator } from "../cell-simulator.js";
-import { askedIn, farmFigure, farmWide, figures } from "../half.js";
+import { askedIn, chargedIn, farmFigure, farmWide, figures } from "../half.js";
 import type { PathTables } from "../path-tables.js";
 import { CellBound } from "./cell-bound.js";
 import { cellTerms } from "./cell-terms.js";
@@ -9,19 +8,28 @@ import { traceSeason } from "./cell-trace.js";
 import { groundTerms, type GroundTerms } from "./ground-terms.js";
 import { cellLevels } from "./levels.js";
 import { cheapestRoute, routeGround, type RouteGround } from "./route.js";
-import { shortGrass } from "./short-grass.js";
+import { longGrass } from "./long-grass.js";
+import { cellCuts, ownersMowing } from "./mowing.js";
+import { slidesFor } from "./mover-stays.js";
 import { stayPrices } from "./stay-prices.js";
+import { GrazerVisits } from "./visits.js";
 
 /** All prices of the bound, as one flat list each. */
 export interface Prices {
   /** Group x fields x days: price of standing in a field on a day. */
   readonly presence: Float64Array;
+  /** The same of a grazing group's beginning a stay there. */
+  readonly starts: Float64Array;
   /** Rows x days, never negative. */
   readonly rows: Float64Array;
   /** By cell: slope a kg N; price of a fresh hectare for pigs and for birds, never negative. */
   readonly nitrogen: Float64Array;
   readonly pigStrips: Float64Array;
   readonly birdStrips: Float64Array;
+  /** One: price of a kilogram of hay in store for the winter, between nothing and what it is bought for. */
+  readonly hay: Float64Array;
+  /** By field: share of the charges for rests cut short that groups' ways bear instead of cells, 0 to 1. */
+  readonly rest: Float64Array;
 }
 
 export interface Judged {
@@ -38,21 +46,32 @@ export class SeasonBound {
   readonly cells: readonly CellBound[];
   readonly ground: readonly GroundTerms[];
   private readonly routes: readonly RouteGround[];
+  /** By group; null for birds and pigs. */
+  private readonly visits: readonly (GrazerVisits | null)[];
   readonly fields: number;
   /** Money no plan avoids and no cell knows: the mower's coming for the owner's own cuts. */
   readonly always: number;
+  /** Hay that the winter needs beyond what is in store, kg, and the most that a kilogram can cost. */
+  readonly hayLacking: number;
+  private readonly hayMost: number;
 
   constructor(readonly season: Season, simulator: CellSimulator, readonly tables: PathTables, step: number) {
     this.fields = season.scenario.fields.length;
-    this.cells = season.cells.map((_, c) => {
+    const grounds = season.cells.map((_, c) => {
       const most = longestStay(season, c);
       const levels = cellLevels(season, c, step, most);
-      return new CellBound(season, c, levels, cellTerms(season, c, levels, stayPrices(simulator, tables, c, most)), shortGrass(season, c, levels), mowingMoney(season, c));
+      const cuts = cellCuts(season, c, levels);
+      const terms = cellTerms(season, c, levels, stayPrices(simulator, tables, c, most));
+      return { levels, cuts, terms, grass: longGrass(season, c, levels, cuts), closing: closingMoney(season, c) };
     });
+    const slides = slidesFor(season, Math.max(...grounds.map(({ levels }) => levels.count)));
+    this.cells = grounds.map((ground, c) => new CellBound(season, c, ground, slides));
     this.ground = season.cells.map((_, c) => groundTerms(season, c));
     this.routes = season.groups.map((_, g) => routeGround(season, tables, g));
-    const cutDays = new Set(season.cells.flatMap((cell) => cell.ownerCuts.map((cut) => cut.day)));
-    this.always = !farmWide(season, "hay-stock") ? 0 : Math.max(winterHay(season), cutDays.size * farmFigure(season, "hay-stock", "together") * season.scenario.prices.mowingPerHa);
+    this.visits = season.groups.map((group, g) => (group.grazer ? new GrazerVisits(season, tables, this.routes[g]) : null));
+    this.always = ownersMowing(season);
+    this.hayLacking = season.scenario.hay.winterNeedKg - season.scenario.hay.inStoreKg;
+    this.hayMost = farmWide(season, "hay-stock") ? season.scenario.prices.hayPerKg * (farmFigure(season, "hay-stock", "short-share") / 100) : 0;
   }
 
   /** No prices at all: nothing is worth anything anywhere. */
@@ -61,14 +80,16 @@ export class SeasonBound {
     const cells = season.cells.length;
     return {
       presence: new Float64Array(season.groups.length * this.fields * season.days),
+      starts: new Float64Array(season.groups.length * this.fields * season.days),
       rows: new Float64Array(this.tables.rows.length * season.days),
-      nitrogen: new Float64Array(cells), pigStrips: new Float64Array(cells), birdStrips: new Float64Array(cells),
+      nitrogen: new Float64Array(cells), pigStrips: new Float64Array(cells), birdStrips: new Float64Array(cells), hay: new Float64Array(1), rest: new Float64Array(this.fields),
     };
   }
 
   judge(p: Prices): Judged {
     const slope = this.zero();
-    let value = this.always;
+    let value = this.always + p.hay[0] * this.hayLacking;
+    slope.hay[0] = this.hayLacking;
     this.tables.rows.forEach(({ row }, r) => {
       for (let t = 0; t < this.season.days; t++) {
         value -= p.rows[r * this.season.days + t] * row.limit[t];
@@ -98,24 +119,36 @@ export class SeasonBound {
     const days = Array.from({ length: D }, (_, t) => t);
     const haul = new Float64Array(size);
     for (let f = 0; f < fields; f++) for (const t of days) haul[f * D + t] = this.rowMoney(p, t, (r) => rows[r].haul?.[g][f] ?? 0);
-    const route = cheapestRoute(season, tables, this.routes[g], {
+    const prices = {
       presence: p.presence.subarray(g * size, (g + 1) * size),
-      yardStand: Float64Array.from(days, (t) => this.rowMoney(p, t, (r) => rows[r].stand?.[g][t * width] ?? 0)),
+      yardStand: Float64Array.from(days, (t) => p.hay[0] * season.groups[g].hayKg[t] + this.rowMoney(p, t, (r) => rows[r].stand?.[g][t * width] ?? 0)),
       yardStart: Float64Array.from(days, (t) => this.rowMoney(p, t, (r) => rows[r].start?.[g][t * width] ?? 0)),
       haul,
-    });
-    for (const t of days) {
-      const place = route.place[t];
+    };
+    const visits = this.visits[g]?.cheapest({ ...prices, starts: p.starts.subarray(g * size, (g + 1) * size), rest: p.rest });
+    const route = visits ?? cheapestRoute(season, tables, this.routes[g], prices);
+    this.slopeOfRoute(g, slope, route.place);
+    visits?.begins.forEach((begins, t) => (begins && visits.place[t] >= 0 ? (slope.starts[g * size + visits.place[t] * D + t] += 1) : 0));
+    visits?.short.forEach((money, f) => (slope.rest[f] += money));
+    return route.value;
+  }
+
+  private slopeOfRoute(g: number, slope: Prices, way: Int16Array): void {
+    const { season, tables, fields } = this;
+    const D = season.days;
+    const { rows, width } = tables;
+    for (let t = 0; t < D; t++) {
+      const place = way[t];
       if (place < YARD) continue;
-      if (place >= 0) slope.presence[g * size + place * D + t] += 1;
-      const enters = t === 0 || season.groups[g].arrives[t] || route.place[t - 1] !== place;
+      if (place >= 0) slope.presence[(g * fields + place) * D + t] += 1;
+      else slope.hay[0] += season.groups[g].hayKg[t];
+      const enters = t === 0 || season.groups[g].arrives[t] || way[t - 1] !== place;
       rows.forEach((row, r) => {
         let used = place === YARD ? (row.stand?.[g][t * width] ?? 0) : 0;
         if (enters) used += place === YARD ? (row.start?.[g][t * width] ?? 0) : (row.haul?.[g][place] ?? 0);
         slope.rows[r * D + t] += used;
       });
     }
-    return route.value;
   }
 
   private judgeCell(c: number, p: Prices, slope: Prices): number {
@@ -130,10 +163,12 @@ export class SeasonBound {
       for (let t = 0; t < D; t++) sums[t + 1] = sums[t] + p.presence[base + t] - this.rowMoney(p, t, (r) => rows[r].stand?.[g][t * width + c + 1] ?? 0);
       return sums;
     });
-    const rowStart = season.groups.map((_, g) => Float64Array.from({ length: D }, (_d, t) => this.rowMoney(p, t, (r) => rows[r].start?.[g][t * width + c + 1] ?? 0)));
+    const rowStart = season.groups.map((group, g) => Float64Array.from({ length: D }, (_d, t) => (
+      this.rowMoney(p, t, (r) => rows[r].start?.[g][t * width + c + 1] ?? 0) - (group.grazer ? p.starts[(g * fields + field) * D + t] : 0)
+    )));
     const strips = season.groups.map((group, g) => (group.pig ? p.pigStrips[c] : group.bird ? p.birdStrips[c] : 0) - terms.worth[g]);
     const line = terms.nitrogen(p.nitrogen[c]);
-    let value = this.cells[c].solve({ reward, rowStart, nitrogen: p.nitrogen[c], strips }) + line.constant + terms.undone;
+    let value = this.cells[c].solve({ reward, rowStart, nitrogen: p.nitrogen[c], strips, hay: p.hay[0], rest: 1 - p.rest[field] }) + line.constant + terms.undone;
     if (p.pigStrips[c] > 0) value -= p.pigStrips[c] * terms.freshForPigs;
     if (p.birdStrips[c] > 0) value -= p.birdStrips[c] * terms.freshForBirds;
     this.slopeOfCell(c, slope, line.touch);
@@ -147,8 +182,12 @@ export class SeasonBound {
     slope.nitrogen[c] -= touch;
     slope.pigStrips[c] -= ground[c].freshForPigs;
     slope.birdStrips[c] -= ground[c].freshForBirds;
-    for (const { group: g, first, last } of traceSeason(this.cells[c])) {
+    const { stays, hayKg, restMoney } = traceSeason(this.cells[c]);
+    slope.hay[0] -= hayKg;
+    slope.rest[season.cells[c].field] -= restMoney;
+    for (const { group: g, first, last } of stays) {
       const base = (g * fields + season.cells[c].field) * D;
+      if (season.groups[g].grazer) slope.starts[base + first] -= 1;
       const strip = season.scenario.groups[g].strip;
       if (strip) (season.groups[g].pig ? slope.pigStrips : slope.birdStrips)[c] += ((last - first + 1) / strip.days) * strip.areaHa;
       for (let t = first; t <= last; t++) {
@@ -162,6 +201,8 @@ export class SeasonBound {
   /** Keeps prices where they are true: rows and strips never negative, N inside its curve's slopes. */
   clip(p: Prices): void {
     for (let i = 0; i < p.rows.length; i++) if (p.rows[i] < 0) p.rows[i] = 0;
+    for (let f = 0; f < p.rest.length; f++) p.rest[f] = Math.min(1, Math.max(0, p.rest[f]));
+    p.hay[0] = Math.min(this.hayMost, Math.max(0, p.hay[0]));
     this.ground.forEach((terms, c) => {
       p.nitrogen[c] = Math.min(terms.nitrogenMost, Math.max(terms.nitrogenLeast, p.nitrogen[c]));
       p.pigStrips[c] = Number.isFinite(terms.freshForPigs) ? Math.max(0, p.pigStrips[c]) : 0;
@@ -170,28 +211,16 @@ export class SeasonBound {
   }
 }
 
-/**
- * What the winter's hay costs at least: each kilogram that is lacking is bought short, or mown on the most grass that a
- * hectare can hold. 0 where nothing is lacking.
- */
-function winterHay(season: Season): number {
-  const { hay, prices, cells } = season.scenario;
-  const lacking = Math.max(0, hay.winterNeedKg - hay.inStoreKg);
-  const [stubble, loss] = ["stubble", "making-loss"].map((key) => figures(season, "hay-stock", key));
-  const most = Math.max(...cells.map((_, c) => hayMadeKg(season.ceiling, stubble(c, -1), 1, loss(c, -1) / 100, hay.dryMatter)));
-  const short = prices.hayPerKg * (farmFigure(season, "hay-stock", "short-share") / 100);
-  return lacking * Math.min(short, most > 0 ? prices.mowingPerHa / most : Infinity);
+/** What a closing cover is charged, on ground that nobody worked. */
+function closingMoney(season: Season, cell: number): (cover: number) => number {
+  const { inHand, areaHa } = season.cells[cell];
+  if (!inHand[season.days - 1] || !chargedIn(season, "closing-cover", cell, -1)) return () => 0;
+  const [wish, price] = ["wish", "price"].map((key) => figures(season, "closing-cover", key)(cell, -1));
+  return (cover) => (Math.max(0, wish - cover - HAIR) / 1000) * areaHa * price;
 }
 
-/** What a cut of the planner's costs at least: the mower over the cell, or nothing where hay is no matter; no cut where none may be. */
-function mowingMoney(season: Season, cell: number): number {
-  if (!season.cells[cell].mow && askedIn(season, "hay-stock", cell, -1)) return Infinity;
-  // Where the winter's hay is lacking, mowing is counted there.
-  if (!farmWide(season, "hay-stock") || winterHay(season) > 0) return 0;
-  // On the evening of an owner's cut the mower is there, paid for so much ground.
-  const paid = season.cells.some((own) => own.ownerCuts.length > 0) ? farmFigure(season, "hay-stock", "together") : 0;
-  return Math.max(0, season.cells[cell].areaHa - paid) * season.scenario.prices.mowingPerHa;
-}
+/** Slack for comparing with the exact replay, kg DM/ha. */
+const HAIR = 1e-6;
 
 /** The longest grazing stay that any rule could allow in a cell: the limit, or while nothing grows as long as grass lasts. */
 function longestStay(season: Season, cell: number): number {

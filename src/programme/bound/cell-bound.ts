@@ -1,43 +1,62 @@
 import type { Season } from "../../season/season.js";
 import { betweenGrazings, type Between } from "./between.js";
 import type { CellPrices, CellTerms } from "./cell-terms.js";
-import { AGAIN, AGAIN_WORKED, GRAZE, INSIDE, READY, READY_WORKED, UNWORKED, WAIT, WORKED, type Layer } from "./layers.js";
+import { AGAIN, AGAIN_WORKED, CUT, GRAZE, INSIDE, MOWN, MOWN_WORKED, READY, READY_WORKED, UNWORKED, WAIT, WORKED, type Layer } from "./layers.js";
 import type { Levels } from "./levels.js";
-import type { ShortGrass } from "./short-grass.js";
+import type { LongGrass } from "./long-grass.js";
+import type { Cuts } from "./mowing.js";
+import { MoverStays, type Slides } from "./mover-stays.js";
 import { untouchedValue } from "./untouched-cell.js";
+
+/** What is known of a cell before any prices. */
+export interface CellGround {
+  readonly levels: Levels;
+  readonly terms: CellTerms;
+  readonly cuts: Cuts;
+  readonly grass: LongGrass;
+  /** Charge of the season's end at a cover of ground that nobody worked. */
+  closing(cover: number): number;
+}
 
 /**
  * The cheapest season of one cell at given prices, over a state that forgets only what makes a season dearer: strips
  * taken from the open ground, rounding of cover (always up), and charges that are never negative. So its value is
- * never above that of any exact season, whatever the prices. `mowing` is the least that a cut costs which makes long
- * grass short for birds.
+ * never above that of any exact season, whatever the prices.
  */
 export class CellBound {
   readonly layers: readonly [Layer, Layer];
-  /** Birds or pigs in the cell for the day, by mover; they have worked it. */
-  readonly inside: readonly Float64Array[];
-  readonly insideLeaves: readonly Uint8Array[];
+  readonly stays: MoverStays;
   /** The cell that nobody has grazed yet, by layer. */
   readonly first: readonly [Float64Array, Float64Array];
   readonly firstBy: readonly [Int16Array, Int16Array];
   readonly firstStay: Int32Array;
-  readonly firstInside: readonly Float64Array[];
-  readonly firstLeaves: readonly Uint8Array[];
-  constructor(readonly season: Season, readonly cell: number, readonly levels: Levels, readonly terms: CellTerms, readonly short: ShortGrass | null, readonly mowing: number) {
+  readonly firstInside: readonly (readonly [Float64Array, Float64Array])[];
+  readonly firstLeaves: readonly (readonly [Uint8Array, Uint8Array])[];
+  readonly levels: Levels;
+  readonly terms: CellTerms;
+  readonly cuts: Cuts;
+  readonly grass: LongGrass;
+  readonly closing: (cover: number) => number;
+
+  constructor(readonly season: Season, readonly cell: number, ground: CellGround, slides: Slides) {
+    this.levels = ground.levels;
+    this.terms = ground.terms;
+    this.cuts = ground.cuts;
+    this.grass = ground.grass;
+    this.closing = ground.closing;
     const days = season.days + 1;
-    const size = days * levels.count;
+    const size = days * ground.levels.count;
     const layer = (): Layer => ({
       ready: new Float64Array(size), readyBy: new Int16Array(size), grazed: new Float64Array(size), grazedBy: new Int32Array(size),
-      entered: new Float64Array(size), enteredBy: new Int32Array(size),
+      entered: new Float64Array(size), enteredBy: new Int32Array(size), readyEnd: new Int16Array(size), grazedEnd: new Int16Array(size),
     });
     this.layers = [layer(), layer()];
-    this.inside = terms.movers.map(() => new Float64Array(size));
-    this.insideLeaves = terms.movers.map(() => new Uint8Array(size));
+    this.stays = new MoverStays(season, ground, this.layers, slides);
     this.first = [new Float64Array(days), new Float64Array(days)];
     this.firstBy = [new Int16Array(days), new Int16Array(days)];
     this.firstStay = new Int32Array(days * 2);
-    this.firstInside = terms.movers.map(() => new Float64Array(days));
-    this.firstLeaves = terms.movers.map(() => new Uint8Array(days));
+    this.firstInside = ground.terms.movers.map(() => [new Float64Array(days), new Float64Array(days)]);
+    this.firstLeaves = ground.terms.movers.map(() => [new Uint8Array(days), new Uint8Array(days)]);
   }
 
   /** Least money of the cell's season at these prices. */
@@ -49,75 +68,55 @@ export class CellBound {
 
   /** Days that birds and pigs could fill after a grazing that ended before morning t. */
   between(t: number, end: number, layer: number): Between {
-    return betweenGrazings(this.terms, t, end - t, (g, since) => this.onto(layer, g, t, since));
-  }
-
-  /** Money of going onto ground of a layer so many days after a grazing: long grass must be mown for birds first. */
-  onto(layer: number, g: number, t: number, since: number): number {
-    return layer === WORKED || !this.short || !this.season.groups[g].bird || this.short.grazed(t, since) ? 0 : this.mowing;
+    return betweenGrazings(this.season, this.terms, this.grass.birds, this.season.cells[this.cell].ownerCuts, t, end - t, layer);
   }
 
   private backward(): void {
-    const { season, inside, levels, terms, layers } = this;
+    const { season, levels, layers, stays, grass } = this;
     const { count } = levels;
     const D = season.days;
-    for (const layer of layers) {
-      layer.ready.fill(0, D * count);
-      layer.grazed.fill(0, D * count);
+    layers.forEach((layer, own) => {
       layer.entered.fill(Infinity, D * count);
-    }
-    for (const table of inside) table.fill(Infinity, D * count);
+      for (let j = 0; j < count; j++) layer.ready[D * count + j] = layer.grazed[D * count + j] = own === UNWORKED ? this.closing(levels.cover(j, D)) : 0;
+    });
+    stays.begin();
     for (let t = D - 1; t >= 0; t--) {
-      for (const layer of layers) {
+      layers.forEach((layer, own) => {
         this.enter(layer, t);
         this.wait(layer, t);
-      }
-      terms.movers.forEach((g, m) => this.moverDay(g, m, t));
+        if (own === UNWORKED || this.cuts.onWorked) this.mow(layer, t);
+      });
+      stays.day(t);
+      if (grass.walk) for (let i = t * count; i < t * count + levels.reach[t]; i++) layers[UNWORKED].ready[i] += grass.walk[i];
       this.afterGrazing(UNWORKED, t);
       this.afterGrazing(WORKED, t);
     }
   }
 
   private wait({ ready, readyBy, entered }: Layer, t: number): void {
-    const { count, reach } = this.levels;
+    const { levels, cuts, terms } = this;
+    const { count, reach } = levels;
     const base = t * count;
-    const low = this.mownBetween(t, t + 1);
+    const own = cuts.owners.find((cut) => cut.evening === t);
     for (let j = 0; j < reach[t]; j++) {
-      const wait = ready[base + count + (j < low ? low : j)];
+      const wait = own ? ready[base + count + Math.max(j, own.level)] - own.kg[j] * terms.hay() : ready[base + count + j];
       const graze = entered[base + j];
       ready[base + j] = graze < wait ? graze : wait;
       readyBy[base + j] = graze < wait ? GRAZE : WAIT;
     }
   }
 
-  private moverDay(g: number, m: number, t: number): void {
-    const { terms, short, season } = this;
-    const [unworked, worked] = this.layers;
-    const { count } = this.levels;
-    const base = t * count;
-    const table = this.inside[m];
-    const leaving = this.insideLeaves[m];
-    const day = terms.day(g, t);
-    const stays = terms.mayStay(g, t + 1);
-    const leaves = terms.mayLeave(g, t + 1);
-    const start = terms.start(g, t, null);
-    const asked = short !== null && season.groups[g].bird;
-    const reach = this.levels.reach[t];
-    for (let j = 0; j < reach; j++) {
-      const stay = stays ? table[base + count + j] : Infinity;
-      const leave = leaves ? worked.ready[base + count + j] : Infinity;
-      leaving[base + j] = leave <= stay ? 1 : 0;
-      const value = day + (leave <= stay ? leave : stay);
-      table[base + j] = value;
-      if (start + value < worked.ready[base + j]) {
-        worked.ready[base + j] = start + value;
-        worked.readyBy[base + j] = m;
-      }
-      const onto = start + value + (asked && short.ready[base + j] === 0 ? this.mowing : 0);
-      if (onto < unworked.ready[base + j]) {
-        unworked.ready[base + j] = onto;
-        unworked.readyBy[base + j] = m;
-      }
+  /** A cut of the planner's on the evening of day t. */
+  private mow({ ready, readyBy }: Layer, t: number): void {
+    const { cuts, terms } = this;
+    const { count, reach } = this.levels;
+    if (cuts.tall[t] === 0 || cuts.mower[t] === Infinity) return;
+    const after = ready[(t + 1) * count + cuts.stubble[t]] + cuts.mower[t];
+    for (let i = t * count; i < t * count + Math.min(reach[t], cuts.tall[t]); i++) {
+      const value = after - cuts.kg[i] * terms.hay();
+      if (value >= ready[i]) continue;
+      ready[i] = value;
+      readyBy[i] = CUT;
     }
   }
 
@@ -149,33 +148,75 @@ export class CellBound {
 
   /** Value of the morning t on which grazing has just ended: what fills the rest, then grazing or ready ground. */
   private afterGrazing(own: number, t: number): void {
-    const { season, levels, terms, layers } = this;
+    const { season, levels, terms, layers, stays } = this;
     const { count } = levels;
     const end = Math.min(season.days, t + terms.recovered);
-    const { worked, inside } = this.between(t, end, own);
+    const between = this.between(t, end, own);
+    const { worked } = between;
     const layer = layers[own];
     layer.grazed.fill(Infinity, t * count, (t + 1) * count);
     for (let day = t + terms.floor; day < end; day++) {
-      const rest = terms.restMoney(t, day);
+      const rest = terms.ownRestMoney(t, day);
       // On worked ground both ways lead to the same values: the cheaper one is enough.
       if (own === UNWORKED || worked[day - t] >= 0) this.join(layer, t, layer.entered, day, rest, AGAIN);
       if (own === UNWORKED || worked[day - t] < 0) this.join(layer, t, layers[WORKED].entered, day, worked[day - t] + rest, AGAIN_WORKED);
     }
     this.join(layer, t, layer.ready, end, 0, READY);
     this.join(layer, t, layers[WORKED].ready, end, worked[end - t], READY_WORKED);
-    if (end < season.days) terms.movers.forEach((_, m) => this.join(layer, t, this.inside[m], end, inside[m][end - t], INSIDE + m));
+    for (let evening = t; evening < end; evening++) this.mowResting(own, t, evening, worked[evening - t]);
+    if (end < season.days) terms.movers.forEach((_, m) => {
+      if (between.onFresh[m][end - t] < Infinity) this.stayOn(layer, t, end, m, between.onFresh[m][end - t]);
+      this.join(layer, t, stays.inside[m], end, between.onWorked[m][end - t], INSIDE + 2 * m + 1);
+    });
+  }
+
+  /** Those who came onto ground that nobody had worked and are still in when the rest is over: until the grass is too long. */
+  private stayOn(layer: Layer, t: number, end: number, m: number, money: number): void {
+    const { levels, stays, cuts } = this;
+    const { count } = levels;
+    const by = INSIDE + 2 * m;
+    if (!stays.limited(m) || cuts.owners.some((cut) => cut.evening >= t && cut.evening < end)) {
+      this.join(layer, t, stays.inside[m], end, money, by);
+      return;
+    }
+    const base = t * count;
+    for (let j = 0; j < levels.reach[t]; j++) {
+      const value = money + stays.goingOn(m, t, j);
+      if (value >= layer.grazed[base + j]) continue;
+      layer.grazed[base + j] = value;
+      layer.grazedBy[base + j] = end * 64 + by;
+      layer.grazedEnd[base + j] = stays.end;
+    }
+  }
+
+  /** A cut of the planner's on an evening before the rest is over. What is left of the rest is forgotten. */
+  private mowResting(own: number, t: number, evening: number, workedMoney: number): void {
+    const { cuts, levels, layers, terms } = this;
+    const tall = Math.min(cuts.tall[evening], levels.reach[t]);
+    if (tall === 0 || cuts.mower[evening] === Infinity) return;
+    const after = (evening + 1) * levels.count + cuts.stubble[evening];
+    const fresh = own === UNWORKED || cuts.onWorked ? layers[own].ready[after] : Infinity;
+    const worked = cuts.onWorked ? workedMoney + layers[WORKED].ready[after] : Infinity;
+    const money = Math.min(fresh, worked) + cuts.mower[evening];
+    const code = evening * 64 + (fresh <= worked ? MOWN : MOWN_WORKED);
+    const { grazed, grazedBy } = layers[own];
+    for (let j = 0; j < tall; j++) {
+      const value = money - cuts.kg[evening * levels.count + j] * terms.hay();
+      if (value >= grazed[t * levels.count + j]) continue;
+      grazed[t * levels.count + j] = value;
+      grazedBy[t * levels.count + j] = code;
+    }
   }
 
   private join({ grazed, grazedBy }: Layer, t: number, table: Float64Array, day: number, money: number, by: number): void {
     if (money === Infinity) return;
-    const { count } = this.levels;
+    const { count, reach } = this.levels;
     const base = t * count;
     const from = day * count;
-    const low = this.mownBetween(t, day);
     const code = day * 64 + by;
-    const reach = this.levels.reach[t];
-    for (let j = 0; j < reach; j++) {
-      const value = money + table[from + (j < low ? low : j)];
+    const mown = this.cuts.owners.some((cut) => cut.evening >= t && cut.evening < day);
+    for (let j = 0; j < reach[t]; j++) {
+      const value = mown ? money + this.mownOn(t, day, j, table) : money + table[from + j];
       if (value < grazed[base + j]) {
         grazed[base + j] = value;
         grazedBy[base + j] = code;
@@ -183,10 +224,21 @@ export class CellBound {
     }
   }
 
-  /** Highest level left by a cut whose morning after lies in (from, to]; 0 without one. */
-  mownBetween(from: number, to: number): number {
-    let level = 0;
-    for (const mown of this.levels.mown) if (mown.morning > from && mown.morning <= to) level = Math.max(level, mown.level);
-    return level;
+  /** Value of a table on a morning to which the owner's cuts lead from another: their hay, and the level they leave. */
+  private mownOn(t: number, day: number, level: number, table: Float64Array): number {
+    const { low, kg } = this.ownersCuts(t, day, level);
+    return table[day * this.levels.count + low] - kg * this.terms.hay();
+  }
+
+  /** The owner's cuts on evenings from morning t to a later one: the level they leave, and the hay they make, kg. */
+  ownersCuts(t: number, day: number, level: number): { low: number; kg: number } {
+    let low = level;
+    let kg = 0;
+    for (const cut of this.cuts.owners) {
+      if (cut.evening < t || cut.evening >= day) continue;
+      kg += cut.kg[low];
+      low = Math.max(low, cut.level);
+    }
+    return { low, kg };
   }
 }

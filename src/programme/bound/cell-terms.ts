@@ -14,6 +14,10 @@ export interface CellPrices {
   readonly nitrogen: number;
   /** By group: money of a hectare of strips taken; negative where the ground wants it. */
   readonly strips: readonly number[];
+  /** Worth of a kilogram of hay made. */
+  readonly hay: number;
+  /** Share of charges for short rests that the cell bears. */
+  readonly rest: number;
 }
 
 /** What one cell's season costs at given prices, term by term; Infinity where a rule forbids it. */
@@ -25,11 +29,15 @@ export interface CellTerms {
   readonly recovered: number;
   /** Charge of a rest from the morning after grazing to a stay's first day. */
   restMoney(from: number, to: number): number;
+  /** The cell's own share of it, at the prices. */
+  ownRestMoney(from: number, to: number): number;
   day(group: number, t: number): number;
   start(group: number, t: number, sinceGrazed: number | null): number;
   stay(group: number, t: number, days: number): number;
   mayStay(group: number, t: number): boolean;
   mayLeave(group: number, t: number): boolean;
+  /** Worth of a kilogram of hay made. */
+  hay(): number;
   /** Takes new prices. */
   price(prices: CellPrices): void;
 }
@@ -39,12 +47,13 @@ export function cellTerms(season: Season, cell: number, levels: Levels, own: Sta
   const rest = restTerms(season, cell, grazers);
   const follows = season.groups.map((_, g) => followTerms(season, cell, g));
   const nitrogen = season.groups.map((group) => sumsBefore(group.nitrogen));
-  let p: CellPrices = { reward: [], rowStart: [], nitrogen: 0, strips: [] };
+  let p: CellPrices = { reward: [], rowStart: [], nitrogen: 0, strips: [], hay: 0, rest: 1 };
   const paid = moversPaid(season, own);
   return {
     movers: [...own.standing.keys()],
     grazers,
     ...rest,
+    ownRestMoney: (from, to) => rest.restMoney(from, to) * p.rest,
     day: (g, t) => paid.days[g][t],
     start(g, t, sinceGrazed) {
       const { from, to, money } = follows[g];
@@ -58,6 +67,7 @@ export function cellTerms(season: Season, cell: number, levels: Levels, own: Sta
     },
     mayStay: (g, t) => t < season.days && season.groups[g].present[t] === 1 && !season.groups[g].arrives[t],
     mayLeave: (g, t) => own.mayLeave[g][t] === 1,
+    hay: () => p.hay,
     price(prices) {
       p = prices;
       paid.price(p);

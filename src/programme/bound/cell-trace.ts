@@ -1,6 +1,6 @@
 import { NOBODY } from "./between.js";
 import type { CellBound } from "./cell-bound.js";
-import { AGAIN, AGAIN_WORKED, GRAZE, INSIDE, READY_WORKED, UNWORKED, WAIT, WORKED } from "./layers.js";
+import { AGAIN, AGAIN_WORKED, CUT, GRAZE, INSIDE, MOWN, MOWN_WORKED, READY_WORKED, UNWORKED, WAIT, WORKED } from "./layers.js";
 
 /** Who stands where from day to day in a cheapest season. */
 export interface TracedStay {
@@ -9,100 +9,156 @@ export interface TracedStay {
   readonly last: number;
 }
 
+/** A cheapest season: its stays, the hay of its cuts, kg, and the charges for short rests in full. */
+export interface Traced {
+  readonly stays: TracedStay[];
+  hayKg: number;
+  restMoney: number;
+}
+
 /** Walks a solved cell's cheapest season forward, by the choices kept with its values. */
-export function traceSeason(bound: CellBound): TracedStay[] {
-  const stays: TracedStay[] = [];
+export function traceSeason(bound: CellBound): Traced {
+  const { season, levels, cuts } = bound;
+  const traced: Traced = { stays: [], hayKg: 0, restMoney: 0 };
   let own = UNWORKED;
   let t = 0;
-  while (t < bound.season.days) {
+  while (t < season.days) {
     const by = bound.firstBy[own][t];
-    if (by === WAIT) t++;
-    else if (by === GRAZE) {
+    if (by === WAIT) {
+      traced.hayKg += cuts.owners.find((cut) => cut.evening === t)?.untouchedKg ?? 0;
+      t++;
+    } else if (by === GRAZE) {
       const { group, days } = stayOf(bound.firstStay[t * 2 + own]);
-      stays.push({ group, first: t, last: t + days - 1 });
-      const level = bound.levels.afterFirst.get(group)?.level[t * bound.levels.most + days - 1] ?? 0;
-      afterGrazing(bound, own, t + days, level, stays);
+      traced.stays.push({ group, first: t, last: t + days - 1 });
+      const level = levels.afterFirst.get(group)?.level[t * levels.most + days - 1] ?? 0;
+      afterGrazing(bound, { own, t: t + days, j: level }, traced);
+      break;
+    } else if (by === CUT) {
+      traced.hayKg += cuts.untouchedKg[t];
+      readyOn(bound, { own, t: t + 1, j: cuts.stubble[t] }, traced);
       break;
     } else {
-      const end = leavesAfter(t, (day) => bound.firstLeaves[by][day] === 1);
-      stays.push({ group: bound.terms.movers[by], first: t, last: end - 1 });
+      let end = t + 1;
+      while (bound.firstLeaves[by][own][end - 1] !== 1) end++;
+      traced.stays.push({ group: bound.terms.movers[by], first: t, last: end - 1 });
       own = WORKED;
       t = end;
     }
   }
-  return stays;
+  return traced;
 }
 
 const stayOf = (code: number): { group: number; days: number } => ({ group: code >> 10, days: code & 1023 });
 
-/** The morning after a mover's stay that is under way on day t. */
-function leavesAfter(t: number, leaves: (day: number) => boolean): number {
-  while (!leaves(t)) t++;
-  return t + 1;
+/** Where a trace stands: the layer, the morning, the level. */
+interface At {
+  own: number;
+  t: number;
+  j: number;
+}
+
+/** From ready ground on a morning to the season's end. */
+function readyOn(bound: CellBound, at: At, traced: Traced): void {
+  throughReady(bound, at, traced);
+  if (at.t >= bound.season.days) return;
+  graze(bound, at, traced);
+  afterGrazing(bound, at, traced);
 }
 
 /** From the morning after a grazing to the season's end. */
-function afterGrazing(bound: CellBound, layer: number, morning: number, level: number, stays: TracedStay[]): void {
-  const { season, levels, terms } = bound;
-  let [own, t, j] = [layer, morning, level];
-  while (t < season.days) {
-    const code = bound.layers[own].grazedBy[t * levels.count + j];
+function afterGrazing(bound: CellBound, at: At, traced: Traced): void {
+  const { season, levels } = bound;
+  while (at.t < season.days) {
+    const code = bound.layers[at.own].grazedBy[at.t * levels.count + at.j];
     const day = Math.floor(code / 64);
     const by = code % 64;
-    j = Math.max(j, bound.mownBetween(t, day));
-    const worked = by === AGAIN_WORKED || by === READY_WORKED;
-    const mover = by >= INSIDE ? by - INSIDE : null;
-    const begun = worked || mover !== null ? traceBetween(bound, own, t, day, mover, stays) : day;
-    if (worked || mover !== null) own = WORKED;
-    t = day;
-    if (mover !== null) {
-      t = leavesAfter(day, (d) => bound.insideLeaves[mover][d * levels.count + j] === 1);
-      stays.push({ group: terms.movers[mover], first: begun, last: t - 1 });
-    }
-    if (by !== AGAIN && by !== AGAIN_WORKED) [own, t, j] = throughReady(bound, own, t, j, stays);
-    if (t < season.days) [t, j] = graze(bound, own, t, j, stays);
+    if (by === MOWN || by === MOWN_WORKED) mown(bound, at, day, by === MOWN_WORKED, traced);
+    else rested(bound, at, day, by, traced);
+    if (by !== AGAIN && by !== AGAIN_WORKED) throughReady(bound, at, traced);
+    if (at.t < season.days) graze(bound, at, traced);
   }
+}
+
+/** A cut of the planner's before the rest was over. */
+function mown(bound: CellBound, at: At, evening: number, worked: boolean, traced: Traced): void {
+  const { cuts, levels } = bound;
+  if (worked) traceBetween(bound, at.own, at.t, evening, null, traced.stays);
+  if (worked) at.own = WORKED;
+  traced.hayKg += cuts.kg[evening * levels.count + at.j];
+  at.t = evening + 1;
+  at.j = cuts.stubble[evening];
+}
+
+/** The days of rest, and the stay that goes on past them. */
+function rested(bound: CellBound, at: At, day: number, by: number, traced: Traced): void {
+  const { levels, terms } = bound;
+  const [from, j] = [at.t, at.j];
+  const owners = bound.ownersCuts(from, day, j);
+  traced.hayKg += owners.kg;
+  if (by === AGAIN || by === AGAIN_WORKED) traced.restMoney += terms.restMoney(from, day);
+  at.j = owners.low;
+  at.t = day;
+  const worked = by === AGAIN_WORKED || by === READY_WORKED;
+  if (by < INSIDE) {
+    if (worked) traceBetween(bound, at.own, from, day, null, traced.stays);
+  } else {
+    const m = (by - INSIDE) >> 1;
+    const begun = traceBetween(bound, at.own, from, day, by - INSIDE, traced.stays);
+    const windowed = by % 2 === 0 && bound.stays.limited(m) && owners.kg === 0 && !bound.cuts.owners.some((cut) => cut.evening >= from && cut.evening < day);
+    at.t = windowed ? bound.layers[at.own].grazedEnd[from * levels.count + j] : bound.stays.endOf(m, day, at.j);
+    traced.stays.push({ group: terms.movers[m], first: begun, last: at.t - 1 });
+  }
+  if (worked || by >= INSIDE) at.own = WORKED;
 }
 
 /** Ready ground until its next grazing, or the season's end. */
-function throughReady(bound: CellBound, layer: number, morning: number, level: number, stays: TracedStay[]): [number, number, number] {
-  const { season, levels, terms } = bound;
-  let [own, t, j] = [layer, morning, level];
-  while (t < season.days) {
-    const by = bound.layers[own].readyBy[t * levels.count + j];
-    if (by === GRAZE) break;
+function throughReady(bound: CellBound, at: At, traced: Traced): void {
+  const { season, levels, terms, cuts } = bound;
+  while (at.t < season.days) {
+    const i = at.t * levels.count + at.j;
+    const by = bound.layers[at.own].readyBy[i];
+    if (by === GRAZE) return;
     if (by === WAIT) {
-      j = Math.max(j, bound.mownBetween(t, t + 1));
-      t++;
-      continue;
+      const { low, kg } = bound.ownersCuts(at.t, at.t + 1, at.j);
+      traced.hayKg += kg;
+      at.j = low;
+      at.t++;
+    } else if (by === CUT) {
+      traced.hayKg += cuts.kg[i];
+      at.j = cuts.stubble[at.t];
+      at.t++;
+    } else {
+      const end = bound.layers[at.own].readyEnd[i];
+      traced.stays.push({ group: terms.movers[by], first: at.t, last: end - 1 });
+      at.own = WORKED;
+      at.t = end;
     }
-    const end = leavesAfter(t, (day) => bound.insideLeaves[by][day * levels.count + j] === 1);
-    stays.push({ group: terms.movers[by], first: t, last: end - 1 });
-    own = WORKED;
-    t = end;
   }
-  return [own, t, j];
 }
 
-/** The grazing stay that begins on day t, and the morning and level after it. */
-function graze(bound: CellBound, own: number, t: number, j: number, stays: TracedStay[]): [number, number] {
-  const { levels } = bound;
-  const { group, days } = stayOf(bound.layers[own].enteredBy[t * levels.count + j]);
-  stays.push({ group, first: t, last: t + days - 1 });
-  return [t + days, levels.after.get(group)?.[(t * levels.count + j) * levels.most + days - 1] ?? 0];
+/** The grazing stay that begins, and the morning and level after it. */
+function graze({ levels, layers }: CellBound, at: At, traced: Traced): void {
+  const i = at.t * levels.count + at.j;
+  const { group, days } = stayOf(layers[at.own].enteredBy[i]);
+  traced.stays.push({ group, first: at.t, last: at.t + days - 1 });
+  at.j = levels.after.get(group)?.[i * levels.most + days - 1] ?? 0;
+  at.t += days;
 }
 
 /** Birds and pigs on the days from t to a morning; answers when the mover still inside on it began. */
 function traceBetween(bound: CellBound, own: number, t: number, end: number, inside: number | null, stays: TracedStay[]): number {
   const between = bound.between(t, end, own);
   const { movers } = bound.terms;
+  const begunOf = (by: number, k: number): number => (by % 2 ? between.begunWorked : between.begunFresh)[by >> 1][k];
+  /** Whether the one that began so many days after the grazing followed another one's work. */
+  const followed = (by: number, k: number): boolean => by % 2 === 1 && (own === UNWORKED || between.worked[k] < 0);
   const found: TracedStay[] = [];
   let k = end - t;
   let began = end;
   if (inside !== null) {
-    k = between.begun[inside][k];
+    k = begunOf(inside, k);
     began = t + k;
-    if (!cameFromWorked(bound, own, t, k, between, inside)) k = 0;
+    if (!followed(inside, k)) k = 0;
   }
   while (k > 0) {
     const by = between.workedBy[k];
@@ -110,15 +166,10 @@ function traceBetween(bound: CellBound, own: number, t: number, end: number, ins
       k--;
       continue;
     }
-    const start = between.begun[by][k - 1];
-    found.push({ group: movers[by], first: t + start, last: t + k - 1 });
-    k = cameFromWorked(bound, own, t, start, between, by) ? start : 0;
+    const start = begunOf(by, k - 1);
+    found.push({ group: movers[by >> 1], first: t + start, last: t + k - 1 });
+    k = followed(by, start) ? start : 0;
   }
   stays.push(...found.reverse());
   return began;
-}
-
-/** Whether the one that began so many days after the grazing followed another one's work. */
-function cameFromWorked(bound: CellBound, own: number, t: number, k: number, between: { readonly worked: Float64Array }, mover: number): boolean {
-  return between.worked[k] < bound.onto(own, bound.terms.movers[mover], t, k);
 }

@@ -1,6 +1,7 @@
 import type { Season } from "../../season/season.js";
 import { grownCover } from "../../science/growth.js";
 import { askedIn, figures } from "../half.js";
+import { cutsAll, leastToCut } from "./cut-ground.js";
 
 /**
  * Cover as levels of untouched growth: level j is the trajectory whose logit starts j steps below the cell's own.
@@ -18,6 +19,10 @@ export interface Levels {
   readonly reach: Int16Array;
   /** Cover of each morning while nobody grazes, all the owner's cuts made: the least there is where nobody was. */
   readonly untouched: Float64Array;
+  /** The same with those of the owner's cuts only that are sure to take all of it: the most there is. */
+  readonly untouchedMost: Float64Array;
+  /** Cover of a level on a morning. */
+  cover(level: number, day: number): number;
   logit(cover: number): number;
   /** Lowest level that a cover on a morning is not above; 0 where it is above all. */
   levelOf(cover: number, day: number): number;
@@ -25,8 +30,6 @@ export interface Levels {
   coverAt(logit: number, day: number): number;
   /** Least cover at which a group may start grazing on ground that was grazed before. */
   entry(group: number): number;
-  /** The owner's cuts: the morning after, and the highest level that is left then. */
-  readonly mown: readonly { readonly morning: number; readonly level: number }[];
 }
 
 /** Slack for comparing with the exact replay, kg DM/ha: a bound may be a hair too kind, never too harsh. */
@@ -51,18 +54,14 @@ export function cellLevels(season: Season, cell: number, step: number, most: num
   const afterFirst = new Map<number, { level: Int16Array; money: Float64Array }>();
   season.groups.forEach((group, g) => {
     if (!group.grazer || !group.mayEnter[cell]) return;
-    after.set(g, grazingTable(season, cell, g, { count, most, cover, levelOf, walk }));
+    after.set(g, grazingTable(season, cell, g, entryByDay(season, cell, g, untouched), { count, most, cover, levelOf, walk }));
     afterFirst.set(g, firstPass(season, cell, g, most, untouched, levelOf, walk));
   });
-  const stubble = figures(season, "hay-stock", "stubble")(cell, -1);
-  const mown = own.ownerCuts
-    .filter((cut) => cut.day + 1 < season.days && cutsAll(season, cell, cut.day))
-    .map((cut) => ({ morning: cut.day + 1, level: levelOf(stubble, cut.day + 1) }));
-  const entries = season.groups.map((_, g) => (askedIn(season, "entry-cover", cell, g) ? figures(season, "entry-cover", "grazers")(cell, g) : 0));
   return {
-    count, after, most, afterFirst, mown, reach: reachOf(season, cell, count, levelOf), untouched: untouchedCover(season, cell, () => true), logit, levelOf,
+    count, after, most, afterFirst, logit, levelOf, cover,
+    reach: reachOf(season, cell, count, levelOf), untouched: untouchedCover(season, cell, () => true), untouchedMost: untouched,
     coverAt: (x, day) => K / (1 + Math.exp(-(x + own.rates[day]))),
-    entry: (g) => entries[g],
+    entry: (g) => Math.min(...entryByDay(season, cell, g, untouched)),
   };
 }
 
@@ -75,19 +74,26 @@ interface Grid {
 }
 
 /** Level after every stay of a group, by day, level and days. */
-function grazingTable(season: Season, cell: number, g: number, { count, most, cover, levelOf, walk }: Grid): Int16Array {
+function grazingTable(season: Season, cell: number, g: number, entries: Float64Array, { count, most, cover, levelOf, walk }: Grid): Int16Array {
   const table = new Int16Array(season.days * count * most).fill(-1);
-  const entry = figures(season, "entry-cover", "grazers")(cell, g);
-  const asked = askedIn(season, "entry-cover", cell, g);
   for (let t = 0; t < season.days; t++) {
     if (!season.groups[g].out[t] || !season.cells[cell].open[t]) continue;
     for (let j = 0; j < count; j++) {
       const start = cover(j, t);
-      if (asked && start < entry - HAIR) break;
+      if (start < entries[t] - HAIR) break;
       walk(g, start, t, most, (days, end) => (table[(t * count + j) * most + days - 1] = levelOf(end, t + days)));
     }
   }
   return table;
+}
+
+/** Least cover at which a group may start on ground that was grazed or mown before; lower in spring where a cut may come before the first pass. */
+function entryByDay(season: Season, cell: number, g: number, untouched: Float64Array): Float64Array {
+  if (!askedIn(season, "entry-cover", cell, g)) return new Float64Array(season.days);
+  const [full, low, days] = ["grazers", "first-pass", "first-pass-days"].map((key) => figures(season, "entry-cover", key)(cell, g));
+  const from = leastToCut(season, cell);
+  const cut = untouched.findIndex((cover, t) => t > 0 && cover >= from);
+  return Float64Array.from({ length: season.days }, (_, t) => (cut >= 0 && cut <= t && t < days ? Math.min(low, full) : full));
 }
 
 /** Grazed ground is never under its residual, nor mown ground under its stubble; all levels where no residual is asked. */
@@ -98,17 +104,6 @@ function reachOf(season: Season, cell: number, count: number, levelOf: (value: n
   const residuals = grazers.map((g) => figures(season, "residual-cover", "grazers")(cell, g));
   const lowest = Math.min(own.startCover, figures(season, "hay-stock", "stubble")(cell, -1), ...residuals) - 1;
   return Int16Array.from({ length: season.days + 1 }, (_, t) => Math.min(count, levelOf(lowest, t) + 2));
-}
-
-/** True when no ground of birds or pigs can be shut on a cut's evening, and so be left long by it. */
-function cutsAll(season: Season, cell: number, day: number): boolean {
-  const [birds, back, reseeded] = [figures(season, "worked-ground", "birds"), figures(season, "after-pigs", "back"), figures(season, "after-pigs", "reseeded")];
-  return season.groups.every((group, g) => {
-    if (group.grazer || !group.mayEnter[cell]) return true;
-    const shut = group.pig ? Math.max(back(cell, g), reseeded(cell, g)) : birds(cell, g);
-    for (let t = Math.max(0, Math.ceil(day - shut)); t <= day; t++) if (season.cells[cell].open[t] && group.out[t]) return false;
-    return true;
-  });
 }
 
 type StayWalk = (group: number, start: number, day: number, most: number, seen: (days: number, end: number) => void) => void;

@@ -1,4 +1,4 @@
-import { askedIn, figures } from "../half.js";
+import { askedIn } from "../half.js";
 import type { CellState } from "../cell-state.js";
 import type { Draft } from "../draft.js";
 import type { CardStay } from "../window/cards.js";
@@ -49,7 +49,6 @@ export class CardLister {
   private readonly found: WholeCard[] = [];
   private readonly grazers: readonly number[];
   private readonly movers: readonly number[];
-  private readonly stubble: number;
   private readonly mowable: boolean;
 
   constructor(private readonly draft: Draft, private readonly cell: number, private readonly prices: CellPrices, private readonly completion: Completion) {
@@ -59,7 +58,6 @@ export class CardLister {
     this.grazers = may.filter((g) => season.groups[g].grazer);
     this.movers = may.filter((g) => !season.groups[g].grazer);
     this.mowable = season.cells[cell].mow || !askedIn(season, "hay-stock", cell, -1);
-    this.stubble = figures(season, "hay-stock", "stubble")(cell, -1);
   }
 
   list(most: number, limits: ListLimits): Listed {
@@ -68,7 +66,7 @@ export class CardLister {
     this.limits = limits;
     this.full = false;
     const state = this.stack.fresh();
-    if (state.over === 0) this.walk({ state, depth: 0, stays: [], cuts: [], paid: 0, lines: 0, standing: this.completion.standing(state, false) });
+    if (state.over === 0) this.walk({ state, depth: 0, stays: [], cuts: [], paid: 0, lines: 0, standing: this.completion.standing(state, { worked: false, mown: false }) });
     return { cards: [...this.found], all: !this.full };
   }
 
@@ -78,7 +76,7 @@ export class CardLister {
 
   /** Money of all that is lived, the lines with it. */
   private spent({ state, paid, lines }: Node): number {
-    return state.money + paid + lines + this.prices.constant;
+    return state.money - state.hayMade * this.prices.hay + paid + lines + this.prices.constant;
   }
 
   private walk(node: Node): void {
@@ -95,7 +93,7 @@ export class CardLister {
     const next = this.live(node);
     if (!next) return;
     this.draft.simulator.cut(next, owners.day, true, owners.makesHay);
-    this.visit({ ...node, state: next, depth: node.depth + 1 }, node.standing.worked);
+    this.visit({ ...node, state: next, depth: node.depth + 1 }, node.standing);
   }
 
   /** A copy of the node's state to live on with; null, and all is over, when steps are spent. */
@@ -108,9 +106,9 @@ export class CardLister {
   }
 
   /** Goes on from a state that has just been lived, unless a rule is broken or it is too dear already. */
-  private visit(node: Omit<Node, "standing">, worked: boolean): void {
+  private visit(node: Omit<Node, "standing">, known: Pick<Standing, "worked" | "mown">): void {
     if (node.state.over > 0) return;
-    const standing = this.completion.standing(node.state, worked);
+    const standing = this.completion.standing(node.state, known);
     const own = { ...node, standing };
     if (this.spent(own) + this.completion.after(node.state.day, standing) <= this.most) this.walk(own);
   }
@@ -123,53 +121,53 @@ export class CardLister {
       if (!mayStand(this.draft, this.cell, g, first, last)) return;
       if (!mayEnd(this.draft, this.cell, g, last)) continue;
       if (this.completion.grazing(g, first, days, node.state.day, node.standing) > room) continue;
-      if (!this.stay(node, g, first, last, node.standing.worked) || this.full) return;
+      if (!this.stay(node, g, first, last, node.standing) || this.full) return;
     }
   }
 
   private move(node: Node, g: number, first: number, until: number, room: number): void {
     if (!mayBegin(this.draft, this.cell, g, first, node.stays)) return;
     const { terms } = this.completion.bound;
-    const { grazed, level } = node.standing;
-    const low = Math.max(level, this.completion.bound.mownBetween(node.state.day, first));
+    const { grazed, level, mown } = node.standing;
     let money = terms.start(g, first, grazed === null ? null : first - grazed);
     for (let last = first; last < until; last++) {
       if (!mayStand(this.draft, this.cell, g, first, last)) return;
       money += terms.day(g, last);
       if (!mayEnd(this.draft, this.cell, g, last)) continue;
       const morning = last + 1;
-      if (money + this.completion.after(morning, { level: this.completion.clamp(low, morning), grazed, worked: true }) > room) continue;
-      const kept = this.stay(node, g, first, last, true);
+      if (money + this.completion.after(morning, { level: this.completion.clamp(level, morning), grazed, worked: true, mown }) > room) continue;
+      const kept = this.stay(node, g, first, last, { worked: true, mown });
       // Birds and pigs may lack ground for three days and have it for four, until a week of the stay is full.
       if (this.full || (!kept && (last - first + 1) % 7 === 0)) return;
     }
   }
 
   /** Lives a stay and all that may follow; false where a rule is broken. */
-  private stay(node: Node, group: number, first: number, last: number, worked: boolean): boolean {
+  private stay(node: Node, group: number, first: number, last: number, known: Pick<Standing, "worked" | "mown">): boolean {
     const state = this.live(node);
     if (!state) return false;
     this.draft.simulator.stay(state, group, first, last);
     if (state.over > 0) return false;
     const paid = node.paid + this.prices.stay(group, first, last);
     const lines = node.lines + this.prices.lines(group, first, last);
-    this.visit({ state, depth: node.depth + 1, stays: [...node.stays, { group, first, last }], cuts: node.cuts, paid, lines }, worked);
+    this.visit({ state, depth: node.depth + 1, stays: [...node.stays, { group, first, last }], cuts: node.cuts, paid, lines }, known);
     return true;
   }
 
   private mow(node: Node, day: number, room: number): void {
-    const { levels } = this.completion.bound;
-    const { level: before, grazed } = node.standing;
+    const { levels, cuts } = this.completion.bound;
+    const { level: before, grazed, worked } = node.standing;
+    if (before >= cuts.tall[day] || this.prices.mowing(day) === Infinity) return;
     // Ground that is shut stays as long as it was.
-    const low = node.state.lots.length > 0 ? before : Math.max(before, levels.levelOf(this.stubble, day + 1));
+    const low = node.state.lots.length > 0 ? before : Math.max(before, cuts.stubble[day]);
     const level = this.completion.clamp(low, day + 1);
-    const least = this.prices.mowing(node.state.open);
-    if (least + this.completion.after(day + 1, { level, grazed, worked: true }) > room) return;
+    const least = this.prices.mowing(day) - cuts.kg[day * levels.count + before] * this.prices.hay;
+    if (least + this.completion.after(day + 1, { level, grazed, worked, mown: true }) > room) return;
     const state = this.live(node);
     if (!state) return;
     this.draft.simulator.cut(state, day, false, true);
-    const paid = node.paid + this.prices.mowing(state.cuts[state.cuts.length - 1]);
-    this.visit({ ...node, state, depth: node.depth + 1, cuts: [...node.cuts, day], paid }, true);
+    const paid = node.paid + this.prices.mowing(day);
+    this.visit({ ...node, state, depth: node.depth + 1, cuts: [...node.cuts, day], paid }, { worked, mown: true });
   }
 
   /** Nobody comes any more. */
@@ -178,7 +176,7 @@ export class CardLister {
     const state = this.live(node);
     if (!state) return;
     this.draft.simulator.finish(state);
-    const reduced = state.money + node.paid;
+    const reduced = state.money - state.hayMade * this.prices.hay + node.paid;
     if (state.over > 0 || reduced > this.most) return;
     if (this.found.length >= this.limits.cards) {
       this.full = true;

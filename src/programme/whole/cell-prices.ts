@@ -1,5 +1,4 @@
 import { sumsBefore } from "../bound/cell-terms.js";
-import { farmFigure, farmWide } from "../half.js";
 import type { RowTables } from "../path-tables.js";
 import { cellConstant, rowMoney, type PriceGround, type WholePrices } from "./whole-prices.js";
 
@@ -11,8 +10,10 @@ export interface CellPrices {
   lines(group: number, first: number, last: number): number;
   /** Constant of those lines. */
   readonly constant: number;
-  /** What a cut of the planner's over some hectares costs at least, beyond what the bound counts anyhow. */
-  mowing(areaHa: number): number;
+  /** What a cut of the planner's costs at least on an evening, beyond what the bound counts anyhow; Infinity where none may be. */
+  mowing(day: number): number;
+  /** Worth of a kilogram of hay. */
+  readonly hay: number;
   /** Least of all seasons of the cell, by the bound. */
   readonly least: number;
 }
@@ -48,15 +49,8 @@ export function cellPrices(ground: PriceGround, cell: number, p: WholePrices): C
       return money + strips[g] * strip.areaHa * ((last - first + 1) / strip.days + whole);
     },
     constant,
-    mowing: mowingPrice(bound),
+    mowing: (day) => bound.cells[cell].cuts.mower[day],
+    hay: p.hay[0],
     least: bound.cells[cell].first[0][0] + constant,
   };
-}
-
-/** As the bound counts it: nothing where hay is no matter or winter's hay is lacking; else the mower beyond what is paid for. */
-function mowingPrice({ season }: PriceGround["bound"]): (areaHa: number) => number {
-  const { hay, prices } = season.scenario;
-  if (!farmWide(season, "hay-stock") || hay.winterNeedKg > hay.inStoreKg) return () => 0;
-  const paid = season.cells.some((own) => own.ownerCuts.length > 0) ? farmFigure(season, "hay-stock", "together") : 0;
-  return (areaHa) => Math.max(0, areaHa - paid) * prices.mowingPerHa;
 }

@@ -1,7 +1,7 @@
 import type { WholeBound } from "./whole-bound.js";
 import type { WholePrices } from "./whole-prices.js";
 
-const KEYS = ["presence", "starts", "rows", "nitrogen", "pigStrips", "birdStrips"] as const;
+const KEYS = ["presence", "starts", "rows", "nitrogen", "pigStrips", "birdStrips", "hay"] as const;
 const FIRST_DECAY = 0.9;
 const SECOND_DECAY = 0.99;
 
@@ -74,7 +74,7 @@ class Stood {
 
 /** Keeps prices where they are true. */
 function clip({ bound }: WholeBound, p: WholePrices): void {
-  bound.clip({ presence: p.presence, rows: p.rows, nitrogen: p.nitrogen, pigStrips: p.pigStrips, birdStrips: p.birdStrips });
+  bound.clip({ ...p, rest: new Float64Array(0) });
 }
 
 /** How far a price may go in one step: what a yard day of the group costs, and what rows, nitrogen and strips are worth. */
@@ -95,12 +95,13 @@ function scales(whole: WholeBound): WholePrices {
   scale.nitrogen.fill(0.5);
   scale.pigStrips.fill(100);
   scale.birdStrips.fill(100);
+  scale.hay.fill(season.scenario.prices.hayPerKg);
   return scale;
 }
 
 function copyOf(p: WholePrices): WholePrices {
   return {
     presence: p.presence.slice(), starts: p.starts.slice(), rows: p.rows.slice(),
-    nitrogen: p.nitrogen.slice(), pigStrips: p.pigStrips.slice(), birdStrips: p.birdStrips.slice(),
+    nitrogen: p.nitrogen.slice(), pigStrips: p.pigStrips.slice(), birdStrips: p.birdStrips.slice(), hay: p.hay.slice(),
   };
 }

@@ -125,7 +125,7 @@ export class WayFinder {
     const may = (c: number, t: number): boolean => ground.mayStand(g, c, t) && season.groups[g].mayEnter[c] === 1 && season.cells[c].open[t] === 1 && ok(tables.standOver, c, t);
     return {
       stand: [
-        days((t) => (ground.mayStand(g, YARD, t) && ok(tables.standOver, YARD, t) ? tables.standMoney[g][t * width] + row(t, "stand") : Infinity)),
+        days((t) => (ground.mayStand(g, YARD, t) && ok(tables.standOver, YARD, t) ? tables.standMoney[g][t * width] + p.hay[0] * season.groups[g].hayKg[t] + row(t, "stand") : Infinity)),
         ...cells.map((c) => days((t) => (may(c, t) ? p.presence[ground.at(g, c, t)] : Infinity))),
       ],
       start: [

@@ -54,14 +54,15 @@ export class WholeBound implements PriceGround {
     const size = season.groups.length * cells * season.days;
     return {
       presence: new Float64Array(size), starts: new Float64Array(size), rows: new Float64Array(tables.rows.length * season.days),
-      nitrogen: new Float64Array(cells), pigStrips: new Float64Array(cells), birdStrips: new Float64Array(cells),
+      nitrogen: new Float64Array(cells), pigStrips: new Float64Array(cells), birdStrips: new Float64Array(cells), hay: new Float64Array(1),
     };
   }
 
   judge(p: WholePrices): { readonly value: number; readonly slope: WholePrices; readonly ways: readonly Int16Array[] } {
     const { season, tables, cells } = this.bound;
     const slope = this.zero();
-    let value = this.bound.always;
+    let value = this.bound.always + p.hay[0] * this.bound.hayLacking;
+    slope.hay[0] = this.bound.hayLacking;
     tables.rows.forEach(({ row }, r) => {
       for (let t = 0; t < season.days; t++) {
         value -= p.rows[r * season.days + t] * row.limit[t];
@@ -90,6 +91,7 @@ export class WholeBound implements PriceGround {
       const field = own >= 0 ? season.cells[own].field : -1;
       const hauls = own >= 0 && enters && !(before >= 0 && season.cells[before].field === field);
       if (own >= 0) slope.presence[this.at(g, own, t)] += 1;
+      else slope.hay[0] += season.groups[g].hayKg[t];
       if (own >= 0 && enters) slope.starts[this.at(g, own, t)] += 1;
       tables.rows.forEach((row, r) => {
         let used = own === YARD ? (row.stand?.[g][t * tables.width] ?? 0) : 0;
@@ -113,11 +115,13 @@ export class WholeBound implements PriceGround {
     const startMoney = (g: number, t: number): number => rowMoney(this.bound, p.rows, t, (row) => row.start?.[g][place(t)] ?? 0) - p.starts[this.at(g, c, t)];
     const rowStart = season.groups.map((_, g) => Float64Array.from({ length: D }, (_d, t) => startMoney(g, t)));
     const strips = season.groups.map((group, g) => (group.pig ? p.pigStrips[c] : group.bird ? p.birdStrips[c] : 0) - ground[c].worth[g]);
-    const value = cells[c].solve({ reward, rowStart, nitrogen: p.nitrogen[c], strips }) + cellConstant(this.bound, c, p);
+    const value = cells[c].solve({ reward, rowStart, nitrogen: p.nitrogen[c], strips, hay: p.hay[0], rest: 1 }) + cellConstant(this.bound, c, p);
     slope.nitrogen[c] -= ground[c].nitrogen(p.nitrogen[c]).touch;
     slope.pigStrips[c] -= ground[c].freshForPigs;
     slope.birdStrips[c] -= ground[c].freshForBirds;
-    for (const { group: g, first, last } of traceSeason(cells[c])) {
+    const { stays, hayKg } = traceSeason(cells[c]);
+    slope.hay[0] -= hayKg;
+    for (const { group: g, first, last } of stays) {
       const strip = season.scenario.groups[g].strip;
       if (strip) (season.groups[g].pig ? slope.pigStrips : slope.birdStrips)[c] += ((last - first + 1) / strip.days) * strip.areaHa;
       slope.starts[this.at(g, c, first)] -= 1;

@@ -9,6 +9,7 @@ export interface WholePrices {
   readonly nitrogen: Float64Array;
   readonly pigStrips: Float64Array;
   readonly birdStrips: Float64Array;
+  readonly hay: Float64Array;
 }
 
 /** Where prices lie in their lists, and what they come to in the part of all plans that is looked at. */
