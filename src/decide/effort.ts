@@ -26,7 +26,7 @@ export interface Steps {
 
 const STEPS: Record<Effort["name"], Steps> = {
   quick: { seeds: 1, search: 500_000, polishes: 1, bound: 40, windowRounds: 0 },
-  usual: { seeds: 2, search: 2_500_000, polishes: 1, bound: 150, windowRounds: 0 },
+  usual: { seeds: 2, search: 2_500_000, polishes: 1, bound: 170, windowRounds: 0 },
   long: { seeds: 8, search: 10_000_000, polishes: 2, bound: 1_200, windowRounds: 2 },
 };
 

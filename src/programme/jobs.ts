@@ -97,11 +97,12 @@ function runBound(job: BoundJob, watch: JobWatch): JobNews {
     watch.news({ kind: "bound", value });
   };
   const seen = { stop: watch.stop, better };
-  const coarse = raiseBound(new SeasonBound(season, simulator, tables, COARSE), Math.round(job.steps * 0.7), seen);
-  if (!watch.stop()) raiseBound(new SeasonBound(season, simulator, tables, FINE), Math.round(job.steps * 0.3), seen, coarse.prices, { first: 0.01, last: 0.001 });
+  const levels = season.cells.length * season.days > HUGE ? LEVELS.huge : LEVELS.usual;
+  const coarse = raiseBound(new SeasonBound(season, simulator, tables, levels.coarse), Math.round(job.steps * 0.85), seen);
+  if (!watch.stop()) raiseBound(new SeasonBound(season, simulator, tables, levels.fine), Math.round(job.steps * 0.15), seen, coarse.prices, { first: 0.01, last: 0.001 });
   return { kind: "bound", value };
 }
 
-/** Steps of cover levels in logit: coarse to climb, fine to finish. */
-const COARSE = 0.06;
-const FINE = 0.02;
+/** Steps of cover levels in logit: coarse to climb, fine to finish; wider on farms of more cell-days than `HUGE`. */
+const LEVELS = { usual: { coarse: 0.06, fine: 0.02 }, huge: { coarse: 0.15, fine: 0.06 } };
+const HUGE = 10_000;

@@ -38,7 +38,8 @@ export function pricesFor(bound: SeasonBound, card: RandomCard, paid: number): P
 
 export function copyOf(p: Prices): Prices {
   return {
-    presence: p.presence.slice(), starts: p.starts.slice(), rows: p.rows.slice(), nitrogen: p.nitrogen.slice(), pigStrips: p.pigStrips.slice(), birdStrips: p.birdStrips.slice(), hay: p.hay.slice(), rest: p.rest.slice(),
+    presence: p.presence.slice(), starts: p.starts.slice(), rows: p.rows.slice(), nitrogen: p.nitrogen.slice(),
+    pigStrips: p.pigStrips.slice(), birdStrips: p.birdStrips.slice(), hay: p.hay.slice(), rest: p.rest.slice(),
   };
 }
 

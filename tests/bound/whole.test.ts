@@ -34,6 +34,9 @@ const priceSets = (bound: SeasonBound, chance: Chance, count: number): Prices[] 
   return [bound.zero(), raised, ...Array.from({ length: count }, (_, i) => randomPrices(bound, chance, i % 2 ? raised : undefined))];
 };
 
+/** Prices in which the bound is a lowest of straight lines. */
+const LINES = ["presence", "starts", "rows", "hay", "rest"] as const;
+
 describe.each(FARMS)("$name", ({ scenario }) => {
   it("has no plan below its bound", { timeout: 60_000 }, () => {
     const draft = draftOf(scenario);
@@ -56,7 +59,7 @@ describe.each(FARMS)("$name", ({ scenario }) => {
     const judged = sets.map((prices) => bound.judge(prices));
     for (const [i, at] of sets.entries()) {
       for (const [k, other] of sets.entries()) {
-        const line = judged[i].value + along(at.presence, other.presence, judged[i].slope.presence) + along(at.rows, other.rows, judged[i].slope.rows) + along(at.hay, other.hay, judged[i].slope.hay) + along(at.starts, other.starts, judged[i].slope.starts) + along(at.rest, other.rest, judged[i].slope.rest);
+        const line = LINES.reduce((sum, key) => sum + along(at[key], other[key], judged[i].slope[key]), judged[i].value);
         expect(judged[k].value).toBeLessThanOrEqual(line + 1e-6 * Math.max(1, Math.abs(line)));
       }
     }

@@ -20,7 +20,7 @@ export interface Raised {
  * Raises the bound by ascent with momentum and a step for each price, over a number of steps chosen beforehand; no
  * chance in it. Answers the best bound seen and its prices.
  */
-export function raiseBound(bound: SeasonBound, steps: number, watch: BoundWatch, from: Prices = bound.zero(), rates = { first: 0.06, last: 0.002 }): Raised {
+export function raiseBound(bound: SeasonBound, steps: number, watch: BoundWatch, from: Prices = bound.zero(), rates = { first: 0.08, last: 0.002 }): Raised {
   const prices = copy(from);
   bound.clip(prices);
   const scale = scales(bound);

@@ -22,30 +22,26 @@ export interface Between {
   readonly begunWorked: readonly Int16Array[];
 }
 
-/** Days since a grazing until which birds may begin, and may still be there; by the grass that grows from the residual. */
-function birdDays(season: Season, birds: LongGrass["birds"], cuts: Season["cells"][number]["ownerCuts"], t: number): { begin: (k: number) => boolean; stay: (k: number) => boolean } {
-  if (!birds) return { begin: () => true, stay: () => true };
-  const short = birds.shortUntil[t];
-  const mown = cuts.find((cut) => cut.day >= t)?.day ?? season.days;
-  return { begin: (k) => t + k <= short || t + k > mown, stay: (k) => t + k <= short + birds.week || t + k > mown };
-}
-
-/** Tables of the movers inside, and of when they began, each for ground not worked and worked. */
-function roomFor(movers: number, span: number): [[Float64Array[], Float64Array[]], [Int16Array[], Int16Array[]]] {
-  const days = (): Float64Array[] => Array.from({ length: movers }, () => new Float64Array(span + 1).fill(Infinity));
+/** Room for days between grazings, used again for each: what is in it holds until the next are asked for. */
+export function roomBetween(movers: number, span: number): Between {
+  const days = (): Float64Array[] => Array.from({ length: movers }, () => new Float64Array(span + 1));
   const begun = (): Int16Array[] => Array.from({ length: movers }, () => new Int16Array(span + 1));
-  return [[days(), days()], [begun(), begun()]];
+  return { worked: new Float64Array(span + 1), workedBy: new Int16Array(span + 1), onFresh: days(), onWorked: days(), begunFresh: begun(), begunWorked: begun() };
 }
 
-/** Days from a morning t on, up to `span` of them, on ground of a layer. */
-export function betweenGrazings(
-  season: Season, terms: CellTerms, birds: LongGrass["birds"], cuts: Season["cells"][number]["ownerCuts"], t: number, span: number, layer: number,
-): Between {
+/**
+ * Days from a morning t on, up to `span` of them, on ground of a layer. Birds begin on ground that nobody worked while the
+ * grass grown from the residual is short enough, and stay a week longer at most; after the owner's next cut as they like.
+ */
+export function betweenGrazings(season: Season, terms: CellTerms, birds: LongGrass["birds"], nextCut: number, room: Between, t: number, span: number, layer: number): Between {
   const { movers } = terms;
-  const worked = new Float64Array(span + 1).fill(Infinity);
-  const workedBy = new Int16Array(span + 1).fill(NOBODY);
-  const [inside, from] = roomFor(movers.length, span);
-  const allowed = birdDays(season, birds, cuts, t);
+  const { worked, workedBy } = room;
+  const [inside, from] = [[room.onFresh, room.onWorked], [room.begunFresh, room.begunWorked]] as const;
+  for (const table of [worked, ...room.onFresh, ...room.onWorked]) table.fill(Infinity);
+  workedBy.fill(NOBODY);
+  const short = birds ? birds.shortUntil[t] - t : span;
+  const leave = birds ? short + birds.week : span;
+  const mown = nextCut - t;
   const dayOf = (m: number, k: number, own: number, begin: number): void => {
     const table = inside[own][m];
     if (begin < table[k]) {
@@ -53,7 +49,7 @@ export function betweenGrazings(
       from[own][m][k] = k;
     }
     const g = movers[m];
-    if (table[k] === Infinity || (own === UNWORKED && season.groups[g].bird && !allowed.stay(k + 1))) return;
+    if (table[k] === Infinity || (own === UNWORKED && season.groups[g].bird && k + 1 > leave && k + 1 <= mown)) return;
     const paid = table[k] + terms.day(g, t + k);
     if (terms.mayStay(g, t + k + 1) && paid < table[k + 1]) {
       table[k + 1] = paid;
@@ -71,9 +67,9 @@ export function betweenGrazings(
     }
     for (let m = 0; m < movers.length; m++) {
       const start = terms.start(movers[m], t + k, k);
-      dayOf(m, k, UNWORKED, layer === UNWORKED && (!season.groups[movers[m]].bird || allowed.begin(k)) ? start : Infinity);
+      dayOf(m, k, UNWORKED, layer === UNWORKED && (!season.groups[movers[m]].bird || k <= short || k > mown) ? start : Infinity);
       dayOf(m, k, WORKED, (layer === WORKED ? Math.min(0, worked[k]) : worked[k]) + start);
     }
   }
-  return { worked, workedBy, onFresh: inside[UNWORKED], onWorked: inside[WORKED], begunFresh: from[UNWORKED], begunWorked: from[WORKED] };
+  return room;
 }

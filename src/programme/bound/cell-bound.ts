@@ -1,5 +1,6 @@
 import type { Season } from "../../season/season.js";
-import { betweenGrazings, type Between } from "./between.js";
+import { betweenGrazings, roomBetween, type Between } from "./between.js";
+import type { CellGround } from "./cell-ground.js";
 import type { CellPrices, CellTerms } from "./cell-terms.js";
 import { AGAIN, AGAIN_WORKED, CUT, GRAZE, INSIDE, MOWN, MOWN_WORKED, READY, READY_WORKED, UNWORKED, WAIT, WORKED, type Layer } from "./layers.js";
 import type { Levels } from "./levels.js";
@@ -7,16 +8,6 @@ import type { LongGrass } from "./long-grass.js";
 import type { Cuts } from "./mowing.js";
 import { MoverStays, type Slides } from "./mover-stays.js";
 import { untouchedValue } from "./untouched-cell.js";
-
-/** What is known of a cell before any prices. */
-export interface CellGround {
-  readonly levels: Levels;
-  readonly terms: CellTerms;
-  readonly cuts: Cuts;
-  readonly grass: LongGrass;
-  /** Charge of the season's end at a cover of ground that nobody worked. */
-  closing(cover: number): number;
-}
 
 /**
  * The cheapest season of one cell at given prices, over a state that forgets only what makes a season dearer: strips
@@ -37,6 +28,7 @@ export class CellBound {
   readonly cuts: Cuts;
   readonly grass: LongGrass;
   readonly closing: (cover: number) => number;
+  private readonly room: Between;
 
   constructor(readonly season: Season, readonly cell: number, ground: CellGround, slides: Slides) {
     this.levels = ground.levels;
@@ -44,6 +36,7 @@ export class CellBound {
     this.cuts = ground.cuts;
     this.grass = ground.grass;
     this.closing = ground.closing;
+    this.room = roomBetween(ground.terms.movers.length, Math.min(season.days, ground.terms.recovered));
     const days = season.days + 1;
     const size = days * ground.levels.count;
     const layer = (): Layer => ({
@@ -68,7 +61,7 @@ export class CellBound {
 
   /** Days that birds and pigs could fill after a grazing that ended before morning t. */
   between(t: number, end: number, layer: number): Between {
-    return betweenGrazings(this.season, this.terms, this.grass.birds, this.season.cells[this.cell].ownerCuts, t, end - t, layer);
+    return betweenGrazings(this.season, this.terms, this.grass.birds, this.cuts.nextOwners[t], this.room, t, end - t, layer);
   }
 
   private backward(): void {
@@ -163,7 +156,7 @@ export class CellBound {
     }
     this.join(layer, t, layer.ready, end, 0, READY);
     this.join(layer, t, layers[WORKED].ready, end, worked[end - t], READY_WORKED);
-    for (let evening = t; evening < end; evening++) this.mowResting(own, t, evening, worked[evening - t]);
+    this.mowResting(own, t, end, worked);
     if (end < season.days) terms.movers.forEach((_, m) => {
       if (between.onFresh[m][end - t] < Infinity) this.stayOn(layer, t, end, m, between.onFresh[m][end - t]);
       this.join(layer, t, stays.inside[m], end, between.onWorked[m][end - t], INSIDE + 2 * m + 1);
@@ -175,7 +168,7 @@ export class CellBound {
     const { levels, stays, cuts } = this;
     const { count } = levels;
     const by = INSIDE + 2 * m;
-    if (!stays.limited(m) || cuts.owners.some((cut) => cut.evening >= t && cut.evening < end)) {
+    if (!stays.limited(m) || cuts.nextOwners[t] < end) {
       this.join(layer, t, stays.inside[m], end, money, by);
       return;
     }
@@ -189,22 +182,30 @@ export class CellBound {
     }
   }
 
-  /** A cut of the planner's on an evening before the rest is over. What is left of the rest is forgotten. */
-  private mowResting(own: number, t: number, evening: number, workedMoney: number): void {
+  /** A cut of the planner's before the rest is over: on the cheapest evening, with the hay of the last. What is left of the rest is forgotten. */
+  private mowResting(own: number, t: number, end: number, worked: Float64Array): void {
     const { cuts, levels, layers, terms } = this;
-    const tall = Math.min(cuts.tall[evening], levels.reach[t]);
-    if (tall === 0 || cuts.mower[evening] === Infinity) return;
-    const after = (evening + 1) * levels.count + cuts.stubble[evening];
-    const fresh = own === UNWORKED || cuts.onWorked ? layers[own].ready[after] : Infinity;
-    const worked = cuts.onWorked ? workedMoney + layers[WORKED].ready[after] : Infinity;
-    const money = Math.min(fresh, worked) + cuts.mower[evening];
-    const code = evening * 64 + (fresh <= worked ? MOWN : MOWN_WORKED);
+    const { count } = levels;
+    const last = cuts.lastEvening[end];
+    if (last < t) return;
+    let money = Infinity;
+    let code = 0;
+    for (let evening = t; evening <= last; evening++) {
+      const after = (evening + 1) * count + cuts.stubble[evening];
+      const fresh = own === UNWORKED || cuts.onWorked ? layers[own].ready[after] : Infinity;
+      const then = cuts.onWorked ? worked[evening - t] + layers[WORKED].ready[after] : Infinity;
+      const value = Math.min(fresh, then) + cuts.mower[evening];
+      if (value >= money) continue;
+      money = value;
+      code = evening * 64 + (fresh <= then ? MOWN : MOWN_WORKED);
+    }
     const { grazed, grazedBy } = layers[own];
+    const [base, hay, tall] = [t * count, terms.hay(), Math.min(cuts.tall[last], levels.reach[t])];
     for (let j = 0; j < tall; j++) {
-      const value = money - cuts.kg[evening * levels.count + j] * terms.hay();
-      if (value >= grazed[t * levels.count + j]) continue;
-      grazed[t * levels.count + j] = value;
-      grazedBy[t * levels.count + j] = code;
+      const value = money - cuts.kg[last * count + j] * hay;
+      if (value >= grazed[base + j]) continue;
+      grazed[base + j] = value;
+      grazedBy[base + j] = code;
     }
   }
 
@@ -214,8 +215,9 @@ export class CellBound {
     const base = t * count;
     const from = day * count;
     const code = day * 64 + by;
-    const mown = this.cuts.owners.some((cut) => cut.evening >= t && cut.evening < day);
-    for (let j = 0; j < reach[t]; j++) {
+    const mown = this.cuts.nextOwners[t] < day;
+    const most = reach[t];
+    for (let j = 0; j < most; j++) {
       const value = mown ? money + this.mownOn(t, day, j, table) : money + table[from + j];
       if (value < grazed[base + j]) {
         grazed[base + j] = value;

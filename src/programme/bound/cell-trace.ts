@@ -81,10 +81,11 @@ function afterGrazing(bound: CellBound, at: At, traced: Traced): void {
 
 /** A cut of the planner's before the rest was over. */
 function mown(bound: CellBound, at: At, evening: number, worked: boolean, traced: Traced): void {
-  const { cuts, levels } = bound;
+  const { cuts, levels, season, terms } = bound;
+  const last = cuts.lastEvening[Math.min(season.days, at.t + terms.recovered)];
   if (worked) traceBetween(bound, at.own, at.t, evening, null, traced.stays);
   if (worked) at.own = WORKED;
-  traced.hayKg += cuts.kg[evening * levels.count + at.j];
+  traced.hayKg += cuts.kg[last * levels.count + at.j];
   at.t = evening + 1;
   at.j = cuts.stubble[evening];
 }
@@ -104,7 +105,7 @@ function rested(bound: CellBound, at: At, day: number, by: number, traced: Trace
   } else {
     const m = (by - INSIDE) >> 1;
     const begun = traceBetween(bound, at.own, from, day, by - INSIDE, traced.stays);
-    const windowed = by % 2 === 0 && bound.stays.limited(m) && owners.kg === 0 && !bound.cuts.owners.some((cut) => cut.evening >= from && cut.evening < day);
+    const windowed = by % 2 === 0 && bound.stays.limited(m) && bound.cuts.nextOwners[from] >= day;
     at.t = windowed ? bound.layers[at.own].grazedEnd[from * levels.count + j] : bound.stays.endOf(m, day, at.j);
     traced.stays.push({ group: terms.movers[m], first: begun, last: at.t - 1 });
   }

@@ -57,11 +57,12 @@ export function cellLevels(season: Season, cell: number, step: number, most: num
     after.set(g, grazingTable(season, cell, g, entryByDay(season, cell, g, untouched), { count, most, cover, levelOf, walk }));
     afterFirst.set(g, firstPass(season, cell, g, most, untouched, levelOf, walk));
   });
+  const entries = season.groups.map((_, g) => Math.min(...entryByDay(season, cell, g, untouched)));
   return {
     count, after, most, afterFirst, logit, levelOf, cover,
     reach: reachOf(season, cell, count, levelOf), untouched: untouchedCover(season, cell, () => true), untouchedMost: untouched,
     coverAt: (x, day) => K / (1 + Math.exp(-(x + own.rates[day]))),
-    entry: (g) => Math.min(...entryByDay(season, cell, g, untouched)),
+    entry: (g) => entries[g],
   };
 }
 

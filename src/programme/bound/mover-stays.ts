@@ -1,5 +1,5 @@
 import type { Season } from "../../season/season.js";
-import type { CellGround } from "./cell-bound.js";
+import type { CellGround } from "./cell-ground.js";
 import { UNWORKED, WORKED, type Layer } from "./layers.js";
 import { Slide } from "./slide.js";
 

@@ -16,6 +16,10 @@ interface OwnersCut {
 /** Cuts of one cell, by levels: what they cost at least, and what hay they make at most. */
 export interface Cuts {
   readonly owners: readonly OwnersCut[];
+  /** By morning: evening of the owner's next cut; the season's length where none comes. */
+  readonly nextOwners: Int16Array;
+  /** By morning: the last evening before it on which the planner may cut some level; -1 where there is none. */
+  readonly lastEvening: Int16Array;
   /** By evening: what a cut of the planner's costs at least; Infinity where none may be. */
   readonly mower: Float64Array;
   /** By evening: levels below this index stand high enough to be cut. */
@@ -50,12 +54,22 @@ export function cellCuts(season: Season, cell: number, levels: Levels): Cuts {
       kg[t * count + j] = made(cover);
     }
   }
+  const mower = mowerMoney(season, cell);
+  const owners = ownersCuts(season, cell, levels, evening);
   return {
-    owners: ownersCuts(season, cell, levels, evening), mower: mowerMoney(season, cell), tall, kg,
+    owners, mower, tall, kg,
+    nextOwners: Int16Array.from({ length: days + 1 }, (_, t) => owners.find((cut) => cut.evening >= t)?.evening ?? days),
+    lastEvening: lastEvenings(tall, mower),
     stubble: Int16Array.from({ length: days }, (_, t) => levels.levelOf(stubble, t + 1)),
     untouchedKg: evening.map((cover) => (cover < from - HAIR ? -1 : made(cover))),
     onWorked: mayCutWorked(season, cell),
   };
+}
+
+function lastEvenings(tall: Int16Array, mower: Float64Array): Int16Array {
+  const last = new Int16Array(tall.length + 1).fill(-1);
+  for (let t = 0; t < tall.length; t++) last[t + 1] = tall[t] > 0 && mower[t] < Infinity ? t : last[t];
+  return last;
 }
 
 /** What the owner's own cuts cost at least: the mower's coming on each of their evenings. */
