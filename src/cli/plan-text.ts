@@ -1,4 +1,4 @@
-import type { Planned } from "../decide/plan-season.js";
+import { PROVEN, type Planned } from "../decide/plan-season.js";
 import { daysBetween } from "../quantity/calendar.js";
 import { cautionsFor } from "../plan/cautions.js";
 import type { Scenario } from "../farm/scenario.js";
@@ -53,13 +53,17 @@ function headline(scenario: Scenario): string {
 
 function costPart({ planned, made }: PlanSeen): readonly string[] {
   const about = (money: number) => aboutPrice(money, made.currency);
-  const { cost, bound, handRuleCost } = planned;
+  const { cost, bound, boundKind, handRuleCost } = planned;
   const left = Math.max(0, shownMoney(cost) - shownMoney(bound));
   return [
     ...costRows(planned.report.chargesByRule, made.currency),
-    bound > 0 ? `  No plan can cost less than ${about(bound)}: at most ${about(left)} could still be saved.` : "  How much less another plan could cost was not worked out.",
+    boundKind === PROVEN ? "  No plan costs less: every way to live this season was looked at." : leastWords(bound > 0 ? { bound: about(bound), left: about(left) } : null),
     `  By eye (always the longest-rested cell that is ready) it would cost ${about(handRuleCost)}${savedWords(planned)}.`,
   ];
+}
+
+function leastWords(known: { readonly bound: string; readonly left: string } | null): string {
+  return known ? `  No plan can cost less than ${known.bound}: at most ${known.left} could still be saved.` : "  How much less another plan could cost was not worked out.";
 }
 
 function savedWords(planned: Planned): string {
