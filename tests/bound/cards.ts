@@ -85,7 +85,7 @@ function randomStay(draft: Draft, cell: number, first: number, before: number, c
   const at = (t: number): number => t * tables.width + cell + 1;
   if (!present[first] || !mayEnter[cell] || tables.startOver[group][at(first)] > 0) return null;
   if (last?.group === group && last.last === first - 1 && !arrives[first]) return null;
-  const wished = first + chance.whole(1, grazer ? 6 : pig ? 30 : 12) - 1;
+  const wished = first + chance.whole(1, grazer ? 6 : pig ? 30 : chance.pick([12, 12, 60])) - 1;
   let end = first - 1;
   for (let t = first; t <= Math.min(wished, before - 1, season.days - 1); t++) {
     if (!present[t] || tables.standOver[group][at(t)] > 0 || (t > first && arrives[t]) || (t > first && !mayStep(draft, group, first, t))) break;

@@ -22,16 +22,22 @@ export function randomPrices(bound: SeasonBound, chance: Chance, around: Prices 
   return prices;
 }
 
-/** Prices at which a card is worth most: its own days are paid well, all other days there are fined. */
+/** Prices at which a card is worth most: its own days and starts are paid well, all others there are fined, and hay is dear where it made some. */
 export function pricesFor(bound: SeasonBound, card: RandomCard, paid: number): Prices {
   const prices = bound.zero();
   const { season, fields } = bound;
   const { field } = season.cells[card.cell];
   const at = (group: number, t: number): number => (group * fields + field) * season.days + t;
   season.groups.forEach((_, g) => {
-    for (let t = 0; t < season.days; t++) prices.presence[at(g, t)] = -paid;
+    prices.presence.fill(-paid, at(g, 0), at(g, season.days));
+    prices.starts.fill(-paid / 2, at(g, 0), at(g, season.days));
   });
-  for (const { group, first, last } of card.stays) for (let t = first; t <= last; t++) prices.presence[at(group, t)] = paid;
+  for (const { group, first, last } of card.stays) {
+    prices.presence.fill(paid, at(group, first), at(group, last + 1));
+    prices.starts[at(group, first)] = paid / 2;
+  }
+  if (card.hayMade > 0) prices.hay[0] = Infinity;
+  prices.rest.fill((card.stays.length % 3) / 2);
   bound.clip(prices);
   return prices;
 }
