@@ -51,7 +51,8 @@ export function randomCard(draft: Draft, cell: number, chance: Chance): RandomCa
       continue;
     }
     if (!chance.luck(eager)) continue;
-    const stay = randomStay(draft, cell, t, cuts[0]?.day ?? season.days, chance, stays.at(-1));
+    const wished = randomStay(draft, cell, t, cuts[0]?.day ?? season.days, chance, stays.at(-1));
+    const stay = wished && longestKept(draft, state, wished);
     const after = stay && livedOn(draft, state, stay);
     if (!stay || !after) continue;
     if (!state.grazedThisSeason) pastRest = after.charges[REST];
@@ -75,6 +76,16 @@ function livedOn(draft: Draft, state: CellState, { group, first, last }: Lived):
   const after = cloneState(state);
   draft.simulator.stay(after, group, first, last);
   return after.over === 0 ? after : null;
+}
+
+/** Of a long stay of birds as many days as its rules keep: up to the very last that they do. */
+function longestKept(draft: Draft, state: CellState, stay: Lived): Lived | null {
+  if (!draft.season.groups[stay.group].bird || stay.last - stay.first < 15) return stay;
+  for (let { last } = stay; last >= stay.first; last--) {
+    const own = { ...stay, last };
+    if (mayLeave(draft, state.cell, stay.group, last + 1) && livedOn(draft, state, own)) return own;
+  }
+  return null;
 }
 
 /** A stay that begins on a day, and that its group may begin, live and end by its own days. */

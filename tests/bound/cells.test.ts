@@ -71,7 +71,7 @@ function longFarm(groups: number, seed: number): Scenario {
   const farm = studyFarm({ name: "long", cells: 4, groups, days: 150 }, seed);
   const own = farm.rules.farm["hay-stock"];
   const rules = { ...farm.rules, farm: { ...farm.rules.farm, "hay-stock": { ...own, figures: { ...own.figures, "cut-from": 2400 } } } };
-  return { ...farm, rules, hay: { ...farm.hay, winterNeedKg: 9000 } };
+  return { ...farm, rules, hay: { ...farm.hay, winterNeedKg: 9000 }, prices: { ...farm.prices, hayPerKg: 2 } };
 }
 
 describe.each([2, 3, 4])("a long season of %i groups", (groups) => {

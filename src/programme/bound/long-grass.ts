@@ -68,7 +68,8 @@ function birdsGrass(
   const { count } = grid;
   const { rates } = season.cells[cell];
   const barrier = Math.max(...birds.map((g) => (askedIn(season, "upper-cover", cell, g) ? figures(season, "upper-cover", "birds-barrier")(cell, g) : Infinity))) + HAIR;
-  const week = Math.max(...birds.map((g) => 7 * Math.ceil((season.scenario.groups[g].strip?.days ?? 1) / 7)));
+  // Lots are split off at the start of each seven days; a stay may still end within the last of them.
+  const week = Math.max(...birds.map((g) => 6 + (season.scenario.groups[g].strip?.days ?? 1)));
   const wall = barrier < season.ceiling ? grid.logit(barrier) : Infinity;
   /** The last day from t on with at most the barrier: ground is taken on such days only, and for a week at most. */
   const lastShort = (logit: number, t: number): number => {
