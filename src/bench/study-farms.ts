@@ -44,7 +44,7 @@ export function studyFarm(size: StudySize, seed = 1): Scenario {
     prices: { currency: "GBP", hayPerKg: 0.15, labourPerHour: 14, mowingPerHa: 180, haul: 0 },
     rules: { farm: defaultFigures(), fields: {}, groups: {} },
     holds: [], housingOrders: [], standstills: [], ceilingCover: 5000, troddenShare: 0.15, weather: { dry: 0.8, wet: 1.4 }, assumed: [],
-    print: `sha256:study-${size.name}-${seed}`,
+    print: `sha256:study-${size.name}-${seed}`, form: null,
   };
 }
 
@@ -55,7 +55,7 @@ function studyCell(i: number, random: Random, firstDay: string): Cell {
   return {
     name: `C${i + 1}`, field, areaHa: 0.2 + random.below(12) / 100, coverKgPerHa: 1900 + random.below(5) * 100, coverDate: firstDay,
     growthByMonth: GROWTH, water: i % 8 === 6 ? "carted" : "trough", waterWalkM: 0, shade: i % 3 === 0, wetGround: i % 8 === 7, mow: true,
-    slopePercent: 0, fenceM: 110, notFor: [], wants, closed, past: [{ by: "cattle", lastDay: "2026-10-10", share: 1 }], pastNitrogen: [], ours: ALWAYS,
+    slopePercent: 0, fenceM: 110, boundary: null, notFor: [], wants, closed, past: [{ by: "cattle", lastDay: "2026-10-10", share: 1 }], pastNitrogen: [], ours: ALWAYS,
   };
 }
 

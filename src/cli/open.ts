@@ -1,6 +1,7 @@
 import { basename } from "node:path";
 import type { Finding, Result } from "../farm/finding.js";
 import type { Scenario } from "../farm/scenario.js";
+import { formDifferences } from "../farm/form-differences.js";
 import { readFarm, readTextFile } from "../files/read.js";
 import { loadTables } from "../files/tables.js";
 import type { Plan } from "../plan/plan.js";
@@ -34,9 +35,22 @@ export function openPlan(path: string, scenario: Scenario): Opened<Plan> {
   const { value, notes } = valueOf(readPlanFile(text, file, scenario));
   const other: Finding = {
     file, line: 1, column: 1, code: "other-farm-file",
-    found: "the farm file has changed since this plan was made", allowed: "the plan is judged against the farm as it is now", next: "plan again when the change matters",
+    found: changedWords(value.farmForm, scenario.form), allowed: "the plan is judged against the farm as it is now", next: "plan again when the change matters",
   };
   return { value: value.plan, notes: value.farmPrint === scenario.print ? notes : [...notes, other] };
+}
+
+/** Figures of the farm file told one by one, at most. */
+const MOST_TOLD = 8;
+
+/** What the farm file says otherwise than when the plan was made, as far as the plan knows. */
+function changedWords(then: string | null, now: string | null): string {
+  const changed = "the farm file has changed since this plan was made";
+  const differences = then === null || now === null ? [] : formDifferences(then, now);
+  if (differences.length === 0) return changed;
+  const told = differences.slice(0, MOST_TOLD).map((one) => `${one.where}: ${one.then ?? "not there"} then, ${one.now ?? "not there"} now`);
+  const more = differences.length - told.length;
+  return `${changed}: ${told.join("; ")}${more > 0 ? `; and ${more} more` : ""}`;
 }
 
 function valueOf<T>(result: Result<T>): Opened<T> {

@@ -59,6 +59,7 @@ function planFileOf(scenario: Scenario, planned: Planned, made: Made, changes: r
     firmTo: made.firmTo,
     likelyTo: made.likelyTo,
     farmPrint: scenario.print,
+    farmForm: scenario.form,
     changes,
     plan: planned.plan,
     measures: {

@@ -16,6 +16,7 @@ import { proveJob } from "../programme/whole/prove.js";
 import { buildSeason } from "../season/build-season.js";
 import { stepsOf, type Effort } from "./effort.js";
 import { Race } from "./race.js";
+import { redoneWords } from "./redone-words.js";
 import { lessenBreaking } from "./least-broken.js";
 import { refusalOf, type Refusal } from "./refusal.js";
 import { yardReasons } from "./yard-reasons.js";
@@ -123,7 +124,7 @@ function judged(scenario: Scenario, byHand: Snapshot, race: Race): Planned {
     seconds: race.seconds,
     steps: race.steps,
     capped: race.capped,
-    notes: [...race.notes, ...yardReasons(season, best)],
+    notes: [...race.notes, ...redoneWords(season, race), ...yardReasons(season, best)],
     refusal: null,
   };
 }

@@ -5,13 +5,11 @@ import type { Trouble } from "../programme/trouble.js";
 import type { Lessened } from "../programme/window/lessen.js";
 import type { Mended } from "../programme/window/mend.js";
 import type { Effort } from "./effort.js";
+import { LANES } from "./lanes.js";
 import { troubleWords } from "./trouble-words.js";
 
 /** Milliseconds between looks at the clock and the owner. */
 const LOOK = 20;
-
-/** Jobs under way at once: as many as the smallest machine has cores. */
-const LANES = 2;
 
 /** Searches and the bound under way side by side: the best plan, the bound, and whether it is time to end. */
 export class Race {

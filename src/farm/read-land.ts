@@ -62,6 +62,7 @@ function readCell(desk: Desk, entry: Entry, things: readonly Thing[], season: Sp
     mow: flagOf(desk, ground, "mow", name, true),
     slopePercent: amountOf(desk, ground, "slope", name, 0, "0 %") * 100,
     fenceM: fenceOf(desk, ground, name, areaHa),
+    boundary: null,
     notFor: notForOf(desk, ground, kinds),
     wants: wantsOf(ground),
     closed: closedOf(desk, ground, season),

@@ -56,7 +56,8 @@ export function readLongForm(root: MapNode, { tables, hash = unhashed, files, sa
   if (read !== null) crossChecks(desk, whole, read.scenario, read.pens);
   const findings = inFileOrder(once(desk.findings), files);
   if (findings.length > 0 || read === null) return { ok: false, findings };
-  const scenario = { ...read.scenario, assumed: gatherAssumed(desk.taken, read.scenario), print: `sha256:${hash(canonicalForm(root))}` };
+  const form = canonicalForm(root);
+  const scenario = { ...read.scenario, assumed: gatherAssumed(desk.taken, read.scenario), print: `sha256:${hash(form)}`, form };
   return { ok: true, value: scenario, notes: inFileOrder(once(desk.notes), files) };
 }
 
@@ -98,6 +99,7 @@ function resolve(desk: Desk, root: MapNode): { readonly scenario: Scenario; read
     prices: readPrices(desk, root, units),
     assumed: [],
     print: "",
+    form: null,
   };
   return { scenario, pens };
 }

@@ -4,6 +4,7 @@
  */
 import type { IsoDate, Span } from "../quantity/calendar.js";
 import type { RuleId, Use } from "../rules/rule.js";
+import type { Boundary } from "../science/boundary.js";
 import type { Kind } from "./kinds.js";
 import type { Young } from "./young.js";
 
@@ -58,6 +59,8 @@ export interface Cell {
   readonly slopePercent: number;
   /** Movable fence that a group of grazers needs here, m. */
   readonly fenceM: number;
+  /** Its corners in metres from one point of the whole farm, or from one of its own where only it was measured; null where no corners are known. */
+  readonly boundary: Boundary | null;
   /** Groups that may never stand here. */
   readonly notFor: readonly string[];
   readonly wants: readonly Want[];
@@ -223,8 +226,9 @@ export interface Scenario {
   /** Growth of a dry and a wet year beside the usual, as factors. */
   readonly weather: { readonly dry: number; readonly wet: number };
   readonly assumed: readonly Assumed[];
-  /** SHA-256 of the farm file's long form. */
+  /** SHA-256 of the farm file's long form; the form itself as one line of JSON, null for a farm that no file tells. */
   readonly print: string;
+  readonly form: string | null;
 }
 
 /** A rule's figure as it applies to a cell's field and a group: the group's own word, then the field's, then the farm's. */

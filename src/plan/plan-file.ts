@@ -21,6 +21,8 @@ export interface PlanFile {
   readonly likelyTo: string;
   /** Print of the farm, changes laid over it. */
   readonly farmPrint: string;
+  /** The farm file's long form that the print is of, as one line of JSON; null where the plan was made without one. */
+  readonly farmForm: string | null;
   readonly changes: readonly string[];
   readonly plan: Plan;
   readonly measures: Readonly<Record<string, string>>;
@@ -38,7 +40,8 @@ export function writePlanFile(scenario: Scenario, file: PlanFile): string {
   const entries: readonly (readonly [string, string])[] = [
     ["inbye", JSON.stringify("plan 1")], ["farm", JSON.stringify(file.farm)], ["version", String(file.version)],
     ["replaces", JSON.stringify(file.replaces)], ["made-on", JSON.stringify(file.madeOn)], ["firm-to", JSON.stringify(file.firmTo)],
-    ["likely-to", JSON.stringify(file.likelyTo)], ["farm-print", JSON.stringify(file.farmPrint)], ["changes", spaced(file.changes)],
+    ["likely-to", JSON.stringify(file.likelyTo)], ["farm-print", JSON.stringify(file.farmPrint)],
+    ...(file.farmForm === null ? [] : [["farm-file", spaced(JSON.parse(file.farmForm))] as const]), ["changes", spaced(file.changes)],
     ["stays", listed(file.plan.stays.map((stay) => stayEntry(scenario, file.plan, stay)))],
     ["cuts", listed(file.plan.cuts.map((cut) => ({ cell: cut.cell, cut: cut.cut, day: cut.day, held: heldCut(scenario, cut) })))],
     ["measures", spaced(file.measures)], ["charges", spaced(file.charges)], ["cost", JSON.stringify(file.cost)],

@@ -18,7 +18,8 @@ const stayShape = z.strictObject({
 /** The shape of plan.json. What lies between two keys (days in order, one place, names of the farm) is asked after it. */
 export const planFileShape = z.strictObject({
   inbye: z.literal("plan 1"), farm: name, version: z.int().positive(), replaces: z.int().positive().nullable(),
-  "made-on": day, "firm-to": day, "likely-to": day, "farm-print": name, changes: z.array(z.string()),
+  "made-on": day, "firm-to": day, "likely-to": day, "farm-print": name,
+  "farm-file": z.record(z.string(), z.unknown()).optional().meta({ description: "the farm file in long form, as it was when this plan was made" }), changes: z.array(z.string()),
   stays: z.array(stayShape),
   cuts: z.array(z.strictObject({ cell: name, cut: z.enum(["hay", "topping"]), day, held: name.optional() })),
   measures: z.record(z.string(), z.string()), charges: z.record(z.string(), z.string()), cost: z.string(),
@@ -140,7 +141,8 @@ function planFileOf(written: Written): PlanFile {
   const stays = written.stays.map((stay): Stay => ({ group: stay.group, cell: stay.cell ?? null, yard: stay.yard ?? null, firstDay: stay["first-day"], lastDay: stay["last-day"] }));
   return {
     farm: written.farm, version: written.version, replaces: written.replaces, madeOn: written["made-on"], firmTo: written["firm-to"],
-    likelyTo: written["likely-to"], farmPrint: written["farm-print"], changes: written.changes,
+    likelyTo: written["likely-to"], farmPrint: written["farm-print"],
+    farmForm: written["farm-file"] === undefined ? null : JSON.stringify(written["farm-file"]), changes: written.changes,
     plan: { stays, cuts: written.cuts.map(({ cell, cut, day: on }) => ({ cell, cut, day: on })) },
     measures: written.measures, charges: written.charges, cost: written.cost, bound: written.bound, handRule: written["hand-rule"],
     yardDays: written["yard-days"], assumed: written.assumed,

@@ -104,5 +104,5 @@ function runBound(job: BoundJob, watch: JobWatch): JobNews {
 }
 
 /** Steps of cover levels in logit: coarse to climb, fine to finish; wider on farms of more cell-days than `HUGE`. */
-const LEVELS = { usual: { coarse: 0.06, fine: 0.02 }, huge: { coarse: 0.15, fine: 0.06 } };
+const LEVELS = { usual: { coarse: 0.06, fine: 0.02 }, huge: { coarse: 0.15, fine: 0.1 } };
 const HUGE = 10_000;

@@ -1,6 +1,11 @@
 /** A corner in metres on flat ground: east and north. */
 export type Corner = readonly [eastM: number, northM: number];
 
+/** Ground by its corners: the ring round it, then a ring round each hole (a pond, a copse); none repeats its first corner. */
+export interface Boundary {
+  readonly rings: readonly (readonly Corner[])[];
+}
+
 /** Area and length round a piece of ground; or why the figures cannot be one. */
 export type Outline =
   | { readonly ok: true; readonly areaM2: number; readonly perimeterM: number }

@@ -19,7 +19,7 @@ export function planRecord(scenario: Scenario, plan: Plan, report: Report, made:
   const { measures } = report;
   return {
     farm: scenario.farm, version: made.version, replaces, madeOn: made.madeOn, firmTo: made.firmTo, likelyTo: made.likelyTo,
-    farmPrint: scenario.print, changes, plan,
+    farmPrint: scenario.print, farmForm: scenario.form, changes, plan,
     measures: {
       "hay-fed": whole(measures.hayFedKg, "kg"), "hay-made": whole(measures.hayMadeKg, "kg"), moves: String(measures.moves), hauls: String(measures.hauls),
       "nitrogen-on-holding": whole(measures.nitrogenOnHoldingKgPerHa, "kg/ha"), "nitrogen-in-yard": whole(measures.nitrogenInYardKg, "kg"),

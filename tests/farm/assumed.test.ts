@@ -73,7 +73,7 @@ function without(node: Plain, [key, ...rest]: Path): Plain {
 
 /** What the farm is, without what it says of itself. */
 function figures(farm: Scenario): Scenario {
-  return { ...farm, assumed: [], print: "" };
+  return { ...farm, assumed: [], print: "", form: null };
 }
 
 describe("assumed", () => {

@@ -72,7 +72,7 @@ function tinyCell(chance: Chance, name: string, { days }: TinySize, on: (t: numb
     coverDate: rented && chance.luck(0.5) ? ours.firstDay : on(-chance.whole(0, 5)),
     growthByMonth: Array.from({ length: 12 }, () => level * chance.between(0.7, 1.3)),
     water: chance.pick(["trough", "stream", "carted", "carted", chance.luck(0.15) ? "none" : "pond"] as const), waterWalkM: chance.pick([0, 0, 0, 100, 250]),
-    shade: chance.luck(0.5), wetGround: chance.luck(0.3), mow: chance.luck(0.8), fenceM: chance.pick([80, 150, 250]),
+    shade: chance.luck(0.5), wetGround: chance.luck(0.3), mow: chance.luck(0.8), boundary: null, fenceM: chance.pick([80, 150, 250]),
     notFor: chance.luck(0.1) ? ["Birds"] : [], wants: chance.some(WANTS, 0.4),
     closed: chance.luck(0.2) ? [{ reason: chance.pick(["nesting", "hay", "seeding"]), ...span(chance, days, on) }] : [],
     past: pastUses(chance, on), ours,

@@ -13,7 +13,7 @@ const FARM = tinyFarm({
 });
 
 const FILE: PlanFile = {
-  farm: "Tiny", version: 3, replaces: 2, madeOn: "2027-05-01", firmTo: "2027-05-14", likelyTo: "2027-06-11", farmPrint: "sha256:tiny",
+  farm: "Tiny", version: 3, replaces: 2, madeOn: "2027-05-01", firmTo: "2027-05-14", likelyTo: "2027-06-11", farmPrint: "sha256:tiny", farmForm: null,
   changes: ["Two more cows"],
   plan: {
     stays: [

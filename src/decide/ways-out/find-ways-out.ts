@@ -4,6 +4,7 @@ import type { Plan } from "../../plan/plan.js";
 import type { Snapshot } from "../../programme/snapshot.js";
 import type { Breach } from "../../rules/rule.js";
 import { stepsOf, type Effort } from "../effort.js";
+import { inLanes } from "../lanes.js";
 import { fewerHead, moreCells } from "./land-and-stock.js";
 import { allLifted, clashingHolds, liftedHolds, type Clash } from "./lifted-holds.js";
 import { acceptedPlan, standingIn, type Prober } from "./prober.js";
@@ -33,9 +34,6 @@ export interface WaysOut {
 
 /** Ways planned properly at most. */
 const WAYS = 3;
-
-/** Plans under way at once. */
-const LANES = 2;
 
 interface Found {
   readonly way: Way;
@@ -100,15 +98,4 @@ async function smallest(sort: Sort, prober: Prober): Promise<Found | null> {
     else none = at;
   }
   return best;
-}
-
-/** Does all, two at a time; answers in their order. */
-async function inLanes<T>(tasks: readonly (() => Promise<T>)[]): Promise<T[]> {
-  const answers: T[] = [];
-  let next = 0;
-  const lane = async (): Promise<void> => {
-    for (let at = next++; at < tasks.length; at = next++) answers[at] = await tasks[at]!();
-  };
-  await Promise.all(Array.from({ length: LANES }, lane));
-  return answers;
 }

@@ -21,7 +21,7 @@ export function moreCells(scenario: Scenario, breaches: readonly Breach[]): Sort
 }
 
 function withCells(scenario: Scenario, like: Cell, count: number): Scenario {
-  const fresh = Array.from({ length: count }, (_, i) => ({ ...like, name: `more ${i + 1}`, closed: [], past: [], pastNitrogen: [] }));
+  const fresh = Array.from({ length: count }, (_, i) => ({ ...like, name: `more ${i + 1}`, closed: [], past: [], pastNitrogen: [], boundary: null }));
   const names = fresh.map((cell) => cell.name);
   return {
     ...scenario,

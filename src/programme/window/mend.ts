@@ -9,10 +9,13 @@ export interface Pass {
   readonly days: number;
 }
 
-/** What the windows came to: how many, how many better, and for which passes every window was proven best. */
+/** What the windows came to, all rounds together: how many, how many better; and what the last round says of the plan as it then stood. */
 export interface Mended {
   readonly windows: number;
   readonly better: number;
+  /** The last round went through every window and left the plan as it was. */
+  readonly settled: boolean;
+  /** Passes of the last round of which every window was proven best. */
   readonly proven: readonly Pass[];
 }
 
@@ -46,6 +49,7 @@ function presentGroups(draft: Draft): number[] {
 export async function mend(draft: Draft, passes: readonly Pass[], solver: PricingSolver, rounds: number, watch: MendWatch): Promise<Mended> {
   let windows = 0;
   let better = 0;
+  let settled = false;
   let proven: Pass[] = [];
   for (let round = 0; round < rounds; round++) {
     proven = [];
@@ -55,11 +59,12 @@ export async function mend(draft: Draft, passes: readonly Pass[], solver: Pricin
       windows += done.windows;
       better += done.better;
       if (done.proven) proven.push(pass);
-      if (watch.stop()) return { windows, better, proven };
+      if (watch.stop()) return { windows, better, settled: false, proven };
     }
-    if (better === before) break;
+    settled = better === before;
+    if (settled) break;
   }
-  return { windows, better, proven };
+  return { windows, better, settled, proven };
 }
 
 /** One pass over the season, each window half over the one before. */
