@@ -1,4 +1,4 @@
-import type { Kind, Scenario } from "../farm/scenario.js";
+import type { Scenario } from "../farm/scenario.js";
 import type { Plan } from "../plan/plan.js";
 import type { Report } from "../check/report.js";
 import { fullDay, monthYear } from "./day-words.js";
@@ -8,15 +8,10 @@ import { costWords, notesOf, othersWords, runningWords } from "./notes.js";
 import { nextFree, asOf } from "./next-free.js";
 import { seasonDays } from "./season-days.js";
 import { bandsOf, bandText, labelWidth } from "./text-bands.js";
+import type { Paint } from "./text-paint.js";
 import { textKey, glyphsOf } from "./text-glyphs.js";
 import { nextMoves } from "./text-moves.js";
 import { wrapped } from "./text-wrap.js";
-
-/** What a piece of the text shows, for colouring. */
-export type TextPart = "head" | "stay" | "shut" | "cut" | "weekend" | "note";
-
-/** Colours a piece of text without changing its width; the kind tells whose stay it is. */
-export type Paint = (text: string, part: TextPart, kind?: Kind) => string;
 
 export interface TextOptions {
   /** Characters across; 40 at least. */

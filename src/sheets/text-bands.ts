@@ -5,7 +5,7 @@ import { dayFigure, dayMonth, isWeekend, monthYear, weekdayLetter } from "./day-
 import { sureOf, type Sheet, type Sure } from "./made.js";
 import { notesOf } from "./notes.js";
 import { mondaysIn, movesOf, peopleAtHome } from "./season-days.js";
-import type { Paint, TextPart } from "./season-grid-text.js";
+import type { Paint, TextPart } from "./text-paint.js";
 import { shutGround } from "./shut-ground.js";
 import type { Glyphs } from "./text-glyphs.js";
 
