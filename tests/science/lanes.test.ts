@@ -67,7 +67,7 @@ describe("outside truth: positions in ground of any form, cut with polyclip-ts",
       expect(plan.positions).toBe(placesOf(plan).length);
       expect(plan.positions * size[0] * size[1]).toBeLessThanOrEqual(areaOf(boundary.rings) + 1e-4);
       expect(faultsOf(boundary, plan)).toEqual([]);
-    }), { numRuns: 120, seed: 11 });
+    }), { numRuns: 120, seed: 11, endOnFailure: true });
   });
 
   it("no single place for one more stays free at the end of a lane", () => {
@@ -81,7 +81,7 @@ describe("outside truth: positions in ground of any form, cut with polyclip-ts",
         const free = sharedM2(polygon([ahead]), ground) > areaOf([ahead]) - HAIR_M2;
         expect(free && !taken.has(`${next.toFixed(4)} ${y.toFixed(4)}`)).toBe(false);
       }
-    }), { numRuns: 60, seed: 12 });
+    }), { numRuns: 60, seed: 12, endOnFailure: true });
   });
 });
 
