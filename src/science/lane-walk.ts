@@ -82,8 +82,20 @@ function nearest(pieces: readonly Piece[], stands: Point | null, alongM: number)
   return best;
 }
 
-function toAndFro(piece: Piece, forward: boolean, before: Run | null, alongM: number, acrossM: number): Lane[] {
-  return piece.map((run, i) => ({ ...run, forward: i % 2 === 0 ? forward : !forward, by: howReached(i === 0 ? before : piece[i - 1]!, run, alongM, acrossM) }));
+/** Each lane from the end that is nearer to where the one before ended; the other way round where both are as near. */
+function toAndFro(piece: Piece, first: boolean, before: Run | null, alongM: number, acrossM: number): Lane[] {
+  const lanes: Lane[] = [];
+  for (const run of piece) {
+    const last = lanes.at(-1);
+    lanes.push({ ...run, forward: last ? nearerForward(last, run, alongM) : first, by: howReached(last ?? before, run, alongM, acrossM) });
+  }
+  return lanes;
+}
+
+function nearerForward(last: Walked, run: Run, alongM: number): boolean {
+  const { x } = endOf(last, alongM);
+  const [lower, upper] = [Math.abs(run.x - x), Math.abs(run.x + run.count * alongM - x)];
+  return Math.abs(lower - upper) < 1e-6 ? !last.forward : lower < upper;
 }
 
 function howReached(before: Run | null, run: Run, alongM: number, acrossM: number): Lane["by"] {

@@ -26,10 +26,10 @@ export interface Taken {
 type Resting = (day: IsoDate) => number;
 
 /** Days that a position rests after a kind, before it or its like uses it again. */
-export function restDays(scenario: Scenario, group: Group, cell: Cell, after: Kind): number {
+export function restDays(scenario: Scenario, group: Group, cell: Cell | null, after: Kind): number {
   const [rule, key] = isBird(group.kind) ? ["poultry-rest", after] as const : ["pig-rest", "rest"] as const;
-  if (useOf(scenario, rule, cell.field, group.name) === "off") return 0;
-  return figureOf(scenario, rule, key, cell.field, group.name) ?? 0;
+  if (useOf(scenario, rule, cell?.field ?? null, group.name) === "off") return 0;
+  return figureOf(scenario, rule, key, cell?.field ?? null, group.name) ?? 0;
 }
 
 /** Same family of animals: birds rest ground from birds, pigs from pigs. */

@@ -1,6 +1,5 @@
 import { figureOf, isBird, useOf, type Cell, type Group, type Scenario, type Strip } from "../../farm/scenario.js";
 import { addDays } from "../../quantity/calendar.js";
-import { RULES } from "../../rules/index.js";
 import type { RuleId } from "../../rules/rule.js";
 import { takenKgDm } from "../../science/intake.js";
 
@@ -9,9 +8,11 @@ export interface StandLimit {
   readonly by: "step" | "nitrogen" | "grass" | "pressure";
   /** Whole days, 0 where not even one is borne. */
   readonly days: number;
-  /** Key of the published row or rule figure that it rests on. */
+  /** Who printed the figure that it rests on: a page, "judgement", or the farm file. */
   readonly source: string;
 }
+
+const OWN = "the farm file";
 
 /** Days of twelve months. */
 const YEAR = 365;
@@ -38,7 +39,7 @@ export function ceilingLeft(scenario: Scenario, cell: Cell): number {
 export function standLimits(scenario: Scenario, group: Group, strip: Strip, cell: Cell, leftKgPerHa: number): readonly StandLimit[] {
   const nitrogenDays = (leftKgPerHa * strip.areaHa) / nitrogenADay(group);
   const limits = [
-    limit("nitrogen", nitrogenDays, sourceOf("nitrogen-ceiling", "cell")),
+    limit("nitrogen", nitrogenDays, sourceOf(scenario, "nitrogen-ceiling", "cell", cell.field, null)),
     ...(isBird(group.kind) ? birdLimits(scenario, group, strip, cell) : pigLimits(scenario, group, strip, cell)),
   ];
   return limits.filter(({ days }) => Number.isFinite(days)).sort((a, b) => a.days - b.days);
@@ -51,21 +52,33 @@ function birdLimits(scenario: Scenario, group: Group, strip: Strip, cell: Cell):
   const eaten = "kgDmPerHeadDay" in intake ? group.head * intake.kgDmPerHeadDay : group.head * group.weightKg * intake.shareOfWeight;
   const standing = Math.max(0, cell.coverKgPerHa - figure("demand-met", "least-standing", 0)) * strip.areaHa;
   return [
-    limit("step", off ? Infinity : figure("pen-steps", "most-step", Infinity), sourceOf("pen-steps", "most-step")),
-    limit("grass", standing / takenKgDm(eaten, scenario.troddenShare), `intake ${group.kind}`),
+    limit("step", off ? Infinity : figure("pen-steps", "most-step", Infinity), sourceOf(scenario, "pen-steps", "most-step", cell.field, group.name)),
+    limit("grass", standing / takenKgDm(eaten, scenario.troddenShare), assumedFrom(scenario, `intake of ${group.name}`)),
   ];
 }
 
 function pigLimits(scenario: Scenario, group: Group, strip: Strip, cell: Cell): readonly StandLimit[] {
   if (useOf(scenario, "pig-pressure", cell.field, group.name) === "off") return [];
   const most = figureOf(scenario, "pig-pressure", "most", cell.field, group.name) ?? Infinity;
-  return [limit("pressure", (most * strip.areaHa) / group.head, sourceOf("pig-pressure", "most"))];
+  return [limit("pressure", (most * strip.areaHa) / group.head, sourceOf(scenario, "pig-pressure", "most", cell.field, group.name))];
 }
 
 function limit(by: StandLimit["by"], days: number, source: string): StandLimit {
   return { by, days: Number.isFinite(days) ? Math.floor(days + 1e-9) : Infinity, source };
 }
 
-function sourceOf(rule: RuleId, key: string): string {
-  return RULES.find(({ id }) => id === rule)!.parameters.find((parameter) => parameter.key === key)!.source;
+/** Where a rule's figure comes from for a cell's field and a group. */
+function sourceOf(scenario: Scenario, rule: RuleId, key: string, field: string | null, group: string | null): string {
+  const own = figureOf(scenario, rule, key, field, group) !== figureOf(scenario, rule, key, null, null);
+  return own ? OWN : assumedFrom(scenario, `${rule} ${key}`);
+}
+
+/** Where a figure comes from that was assumed unless the farm file has it. */
+function assumedFrom(scenario: Scenario, key: string): string {
+  return scenario.assumed.find((one) => one.key === key)?.source ?? OWN;
+}
+
+/** Where the nitrogen of a group's animals comes from. */
+export function nitrogenSource(scenario: Scenario, group: Group): string {
+  return assumedFrom(scenario, `nitrogen of ${group.name}`);
 }

@@ -4,9 +4,9 @@ import type { Cell, Group, Scenario, Strip } from "../../farm/scenario.js";
 import type { Plan } from "../../plan/plan.js";
 import { addDays, daysBetween, spanHolds, type IsoDate, type Span } from "../../quantity/calendar.js";
 import { penRun, positionsThatFit, shareCovered, type PenRun } from "../../science/pen-run.js";
-import { restingBefore, takenOf, type Taken } from "./fresh-ground.js";
+import { restDays, restingBefore, takenOf, type Taken } from "./fresh-ground.js";
 import { layoutOf, sidesOf, type Layout } from "./layout.js";
-import { ceilingLeft, nitrogenADay, standLimits, type StandLimit } from "./longest-stand.js";
+import { ceilingLeft, nitrogenADay, nitrogenSource, standLimits, type StandLimit } from "./longest-stand.js";
 
 /** A pen, a house with its net or the pigs' strip in one cell it may enter. */
 export interface PenInCell {
@@ -40,6 +40,10 @@ export interface PenOnFarm {
   /** Days out on ground by the farm file, housing orders left out, and the first of them. */
   readonly daysOut: number;
   readonly firstOut: IsoDate | null;
+  /** Who printed the nitrogen that its animals drop. */
+  readonly nitrogenSource: string;
+  /** Days that a position rests before the same kind uses it again. */
+  readonly restDays: number;
   /** Positions worked in the season, by the plan or else at every step of the days out, and their ground. */
   readonly worked: number;
   readonly workedHa: number;
@@ -64,7 +68,10 @@ function penOnFarm(scenario: Scenario, plan: Plan | null, report: Report | null,
   const worked = plan === null ? steps : cells.reduce((sum, { taken }) => sum + (taken?.used ?? 0), 0);
   const farmHa = scenario.cells.reduce((sum, { areaHa }) => sum + areaHa, 0);
   const workedHa = worked * strip.areaHa;
-  return { group, strip, ...sidesOf(strip), daysOut, firstOut: out[0]?.firstDay ?? null, worked, workedHa, shareOfFarm: workedHa / farmHa, cells };
+  return {
+    group, strip, ...sidesOf(strip), daysOut, firstOut: out[0]?.firstDay ?? null, restDays: restDays(scenario, group, null, group.kind),
+    nitrogenSource: nitrogenSource(scenario, group), worked, workedHa, shareOfFarm: workedHa / farmHa, cells,
+  };
 }
 
 function inCell(scenario: Scenario, plan: Plan | null, report: Report | null, group: Group, strip: Strip, cell: Cell, steps: number): PenInCell {
