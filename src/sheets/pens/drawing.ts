@@ -24,7 +24,7 @@ const FOOT = 14;
 
 /** Numbers are not drawn smaller than this, points. */
 const LEAST_PT = 5;
-const MOST_PT = 9;
+const MOST_PT = 11;
 
 type Point = readonly [x: number, y: number];
 
