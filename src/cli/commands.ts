@@ -1,7 +1,9 @@
 import { checkCommand } from "./check.js";
 import { CHANGE_OPTION, flag, JSON_OPTION, needed, valued, withExamples, type CommandLine } from "./command-line.js";
-import { CHECK, EXAMPLES, PLAN, READ } from "./examples.js";
+import { CHECK, EXAMPLES, PENS, PLAN, READ } from "./examples.js";
 import { EFFORTS, readChanges, readPlanOptions } from "./options.js";
+import { pensCommand } from "./pens.js";
+import { PENS_OPTIONS, readPensOptions } from "./pens-options.js";
 import { planCommand } from "./plan.js";
 import { readCommand } from "./read.js";
 
@@ -48,5 +50,15 @@ const checkLine: CommandLine = {
       choose(() => checkCommand({ ...given, changes: readChanges(given.change) }, screen))),
 };
 
+const pensLine: CommandLine = {
+  name: "pens",
+  takes: "a farm file, and a plan if there is one",
+  options: Object.keys(PENS_OPTIONS),
+  add: (cli, screen, choose) =>
+    cli.command("pens <farm> [plan]", PENS, (command) =>
+      withExamples(command, EXAMPLES.pens).positional("farm", FARM).positional("plan", valued("plan.json, or a grid as CSV: what it takes of each cell")).options(PENS_OPTIONS), (given) =>
+      choose(() => pensCommand({ ...readPensOptions(given), farm: given.farm, plan: given.plan ?? null, replace: given.replace }, screen))),
+};
+
 /** All commands, in the order of the help. */
-export const COMMANDS: readonly CommandLine[] = [readLine, planLine, checkLine];
+export const COMMANDS: readonly CommandLine[] = [readLine, planLine, checkLine, pensLine];

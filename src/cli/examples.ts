@@ -8,13 +8,14 @@ export const WHAT_IT_IS = [
 export const READ = "Read a farm file: what is wrong in it, what the land grows, and whether there are cells enough";
 export const PLAN = "Plan the season and write the grid (HTML to print, CSV for a spreadsheet) and plan.json";
 export const CHECK = "Check a plan against all rules: plan.json, or a grid typed in a spreadsheet (CSV)";
+export const PENS = "Pens, nets and pigs' strips by cell: positions that fit, ground covered, nitrogen, how long to stand; drawn to scale";
 
 export interface Example {
   readonly line: string;
   readonly says: string;
 }
 
-export const EXAMPLES: Readonly<Record<"inbye" | "read" | "plan" | "check", readonly Example[]>> = {
+export const EXAMPLES: Readonly<Record<"inbye" | "read" | "plan" | "check" | "pens", readonly Example[]>> = {
   inbye: [
     { line: "read scenarios/withy-end.yaml", says: "is the farm file right, and is there land enough?" },
     { line: "plan scenarios/withy-end.yaml", says: "plan the season; the sheets go to plans/withy-end" },
@@ -32,6 +33,10 @@ export const EXAMPLES: Readonly<Record<"inbye" | "read" | "plan" | "check", read
   check: [
     { line: "check scenarios/withy-end.yaml plans/withy-end/plan.json", says: "the plan as it was written" },
     { line: "check scenarios/withy-end.yaml plans/withy-end/grid.csv", says: "the grid after a change by hand" },
+  ],
+  pens: [
+    { line: "pens scenarios/withy-end.yaml", says: "what each pen covers, cell by cell" },
+    { line: "pens scenarios/withy-end.yaml plans/withy-end/plan.json --out pens", says: "with the positions that the plan takes, drawn into pens/" },
   ],
 };
 

@@ -30,7 +30,7 @@ function readPen(desk: Desk, entry: Entry, netM: number): Pen {
   const towed = textOf(child(entry.value, "moved-by")) === "tow";
   const nets = aroundM === undefined ? 0 : Math.ceil(aroundM / netM - 1e-9) * count;
   // A net stands as a square: as much ground as four straight sides can hold with corners that fence posts make.
-  const squareM2 = aroundM === undefined ? (footprint ?? Number.NaN) : (aroundM / 4) ** 2;
+  const sidesM = aroundM === undefined ? (footprint ?? UNKNOWN) : ([aroundM / 4, aroundM / 4] as const);
   const moving = (towed ? OWN.towMinutes : OWN.handMinutes) * count;
   const netting = nets * OWN.netMinutes;
   const days = amountIn(desk, thing, "step") ?? takeDefault(desk, "pen-steps.step", entry.key, "step");
@@ -39,26 +39,28 @@ function readPen(desk: Desk, entry: Entry, netM: number): Pen {
     name: entry.key,
     at: entry.at,
     node: entry.value,
-    strip: { areaHa: (squareM2 * count) / 10_000, days, movedBy: towed ? "tow" : "hand", stepMinutes, nets, pen: entry.key },
+    strip: { areaHa: (sidesM[0] * sidesM[1] * count) / 10_000, days, movedBy: towed ? "tow" : "hand", stepMinutes, nets, pen: entry.key, each: { sidesM, count } },
     moveMinutes: moving,
     setMinutes: netting,
   };
 }
 
-/** Footprint in m2. */
-function sizeOf(desk: Desk, thing: Thing): number | undefined {
+const UNKNOWN = [Number.NaN, Number.NaN] as const;
+
+/** Sides of the footprint, m. */
+function sizeOf(desk: Desk, thing: Thing): readonly [number, number] | undefined {
   const node = child(thing.map, "size");
   const text = textOf(node);
   if (node === undefined || text === undefined) return undefined;
   const read = readPair(text);
   if (!read.ok) {
     say(desk, node, { code: read.code, found: `${thing.name}: size: ${read.found}`, allowed: read.allowed, next: toWrite(read.next) });
-    return Number.NaN;
+    return UNKNOWN;
   }
   const [a, b] = read.value;
-  if (a >= 0.5 && b >= 0.5 && a <= 60 && b <= 60) return a * b;
+  if (a >= 0.5 && b >= 0.5 && a <= 60 && b <= 60) return [a, b];
   say(desk, node, { code: "out-of-reach", found: `${thing.name}: size is ${text}`, allowed: "sides of a pen are 0.5 to 60 m", next: "look at the units" });
-  return Number.NaN;
+  return UNKNOWN;
 }
 
 /** Length of the farm's nets or reels, m, and how many; null where they are not counted. */

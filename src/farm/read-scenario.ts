@@ -27,6 +27,7 @@ import { readYards } from "./read-yards.js";
 import type { FigureSet, Kit, Scenario } from "./scenario.js";
 import { checkShape } from "./shape-findings.js";
 import { child, entriesOf, textOf, type MapNode } from "./tree.js";
+import { withRectangles } from "./width-and-length.js";
 
 /** Takes a text's SHA-256 as lower-case hexadecimal; given by the rooms that may use the machine. */
 export type Hash = (text: string) => string;
@@ -71,7 +72,7 @@ function resolve(desk: Desk, root: MapNode): { readonly scenario: Scenario; read
   if (season === null) return null;
   const kinds = kindsOf(root);
   const letters = lettersOf(desk, root, kinds);
-  const land = readLand(desk, root, season, kinds);
+  const land = readLand(desk, withRectangles(desk, root), season, kinds);
   const [nets, reels] = [ownedKit(desk, root, "nets"), ownedKit(desk, root, "reels")];
   const pens = readPens(desk, root, nets.lengthM ?? OWN.netM);
   const yards = readYards(desk, root, season, kinds);

@@ -5,6 +5,7 @@
 import type { IsoDate, Span } from "../quantity/calendar.js";
 import type { RuleId, Use } from "../rules/rule.js";
 import type { Boundary } from "../science/boundary.js";
+import type { Footprint } from "./footprint.js";
 import type { Kind } from "./kinds.js";
 import type { Young } from "./young.js";
 
@@ -27,9 +28,7 @@ export interface PastUse {
   readonly share: number;
 }
 
-export interface Closure extends Span {
-  readonly reason: string;
-}
+export interface Closure extends Span { readonly reason: string }
 
 export const WANTS = ["fertility", "scratching", "opening"] as const;
 export type Want = (typeof WANTS)[number];
@@ -83,8 +82,9 @@ export interface Strip {
   readonly stepMinutes: number;
   /** Nets in use at once; 0 for a floorless pen without net. */
   readonly nets: number;
-  /** Name in `pens`; null for pigs' strips. */
+  /** Name in `pens`, and its sides; null and left out for pigs' strips, which are ground alone. */
   readonly pen: string | null;
+  readonly each?: Footprint;
 }
 
 export interface Group {

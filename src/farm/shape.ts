@@ -21,6 +21,8 @@ const rules = z.strictObject(
 const ground = {
   note: text.optional(),
   area: text.optional(),
+  width: text.optional(),
+  length: text.optional(),
   sides: list.optional(),
   diagonal: text.optional(),
   boundary: list.optional(),

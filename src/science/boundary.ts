@@ -4,6 +4,8 @@ export type Corner = readonly [eastM: number, northM: number];
 /** Ground by its corners: the ring round it, then a ring round each hole (a pond, a copse); none repeats its first corner. */
 export interface Boundary {
   readonly rings: readonly (readonly Corner[])[];
+  /** True where the second figure is known to point north: corners from a map, not paced out on the ground. */
+  readonly north?: boolean;
 }
 
 /** Area and length round a piece of ground; or why the figures cannot be one. */

@@ -17,7 +17,8 @@ export interface PenRun {
 }
 
 /**
- * The run of a pen through ground, by area: what the shape costs at the edges is not counted.
+ * The run of a pen through ground: by area, where what the shape costs at the edges is not counted, or with the positions that its
+ * shape has room for.
  *
  * @param groundHa ground open to it, ha
  * @param positionHa ground of one position, ha
@@ -25,11 +26,12 @@ export interface PenRun {
  * @param daysEach days on one position
  * @param nitrogenKgPerDay kg N a day of all the animals in it
  * @param ceilingKgPerHa N that may still fall on the ground in twelve months, kg/ha
+ * @param positions whole positions that there is room for
  */
 export function penRun(
   groundHa: number, positionHa: number, daysOut: number, daysEach: number, nitrogenKgPerDay: number, ceilingKgPerHa: number,
+  positions = positionsThatFit(groundHa, positionHa),
 ): PenRun {
-  const positions = positionsThatFit(groundHa, positionHa);
   const used = Math.min(positions, Math.ceil(daysOut / daysEach - 1e-9));
   const covered = shareCovered(used, positionHa, groundHa);
   const perDay = nitrogenKgPerDay / positionHa;

@@ -1,0 +1,125 @@
+import type { Layout } from "../../decide/pens/layout.js";
+import type { Scenario } from "../../farm/scenario.js";
+import { patternFigures } from "../grid/patterns.js";
+import { escaped, mm, MM_PER_PT, rect, text, textWidth } from "../grid/svg.js";
+import type { Pattern } from "../marks.js";
+import { scaleBar, scaleFor } from "./scale.js";
+
+/** A cell's ground and the positions on it, ready to be drawn. */
+export interface PenPicture {
+  readonly title: string;
+  readonly layout: Layout;
+  /** Numbers of the positions that a plan uses. */
+  readonly used: ReadonlySet<number>;
+  readonly pattern: Pattern;
+  readonly kind: string;
+  readonly units: Scenario["units"];
+}
+
+/** Room for the ground on paper, mm, and what stands round it. */
+const WIDE = 180;
+const HIGH = 200;
+const EDGE = 3;
+const FOOT = 14;
+
+/** Numbers are not drawn smaller than this, points. */
+const LEAST_PT = 5;
+const MOST_PT = 11;
+
+type Point = readonly [x: number, y: number];
+
+/** Ground to paper: mm from the drawing's upper left corner. */
+type Paper = (point: Point) => Point;
+
+/** One cell to scale: outline and holes, every position in its place and turned as it stands, the way walked, scale bar. */
+export function penDrawing(picture: PenPicture, id: string): string {
+  const { layout, title, units } = picture;
+  const all = layout.rings.flat();
+  const [west, east] = [Math.min(...all.map(([x]) => x)), Math.max(...all.map(([x]) => x))];
+  const [south, north] = [Math.min(...all.map(([, y]) => y)), Math.max(...all.map(([, y]) => y))];
+  const scale = scaleFor(east - west, north - south, WIDE, HIGH);
+  const perM = 1000 / scale;
+  const paper: Paper = ([x, y]) => [EDGE + (x - west) * perM, EDGE + (north - y) * perM];
+  const width = Math.max(90, (east - west) * perM + 2 * EDGE);
+  const height = (north - south) * perM + 2 * EDGE;
+  const size = `viewBox="0 0 ${mm(width)} ${mm(height + FOOT)}" style="width:${mm(width)}mm"`;
+  return [
+    `<svg ${size} class="k-${picture.kind}" role="img" aria-labelledby="${id}" data-scale="${scale}">`,
+    `<title id="${id}">${escaped(title)}</title>`,
+    `<path class="${layout.asIf ? "ground as-if" : "ground"}" d="${layout.rings.map((ring) => outline(ring.map(paper))).join("")}"/>`,
+    ...places(picture, paper, perM),
+    ...walkLines(layout, paper),
+    ...numbers(layout, paper, perM),
+    scaleBar(EDGE + 3, height + 9, scale, units),
+    text(EDGE + 60, height + 9, `1 : ${scale}`, { pt: 8 }),
+    ...(layout.northKnown ? [northArrow(width - EDGE - 4, height + 1)] : []),
+    "</svg>",
+  ].join("\n");
+}
+
+function outline(points: readonly Point[]): string {
+  return `${points.map(([x, y], i) => `${i === 0 ? "M" : "L"}${mm(x)} ${mm(y)}`).join("")}Z`;
+}
+
+/** Number of the position that a rectangle belongs to; null for one pen's place that is over. */
+function numberOf({ each, positions }: Layout, rectangle: number): number | null {
+  const number = Math.floor(rectangle / each) + 1;
+  return number <= positions ? number : null;
+}
+
+function places({ layout, used, pattern }: PenPicture, paper: Paper, perM: number): readonly string[] {
+  const [w, h] = [layout.alongM * perM, layout.acrossM * perM];
+  const box = { x: -w / 2, y: -h / 2, w, h };
+  const turn = String(Number(((-layout.angle * 180) / Math.PI).toFixed(4)));
+  return layout.middles.flatMap((middle, i) => {
+    const number = numberOf(layout, i);
+    if (number === null) return [];
+    const [x, y] = paper(middle);
+    const filled = used.has(number) ? patternFigures(pattern, box) : "";
+    return `<g class="${filled === "" ? "place" : "place used"}" data-number="${number}" transform="translate(${mm(x)} ${mm(y)}) rotate(${turn})">${rect(box, 'class="box" stroke-width=".2"')}${filled}</g>`;
+  });
+}
+
+/** First and last rectangle of every lane, and how it is reached. */
+function laneEnds({ lanes }: Layout): readonly { readonly first: number; readonly last: number; readonly by: string }[] {
+  let first = 0;
+  return lanes.map(({ rectangles, by }) => {
+    const lane = { first, last: first + rectangles - 1, by };
+    first += rectangles;
+    return lane;
+  });
+}
+
+/** The way walked: along each lane, and from lane to lane; long dashes where the pen is brought round something. */
+function walkLines(layout: Layout, paper: Paper): readonly string[] {
+  const at = (i: number): Point => paper(layout.middles[i]!);
+  const ends = laneEnds(layout);
+  const along = ends.map(({ first, last }) => path(at(first), at(last))).join("");
+  const over = (by: string): string => ends.filter((end) => end.by === by).map(({ first }) => path(at(first - 1), at(first))).join("");
+  const drawn = (d: string, name: string): string => (d === "" ? "" : `<path class="walk ${name}" d="${d}"/>`);
+  return [drawn(along, "lane"), drawn(over("shift"), "shift"), drawn(over("brought"), "brought")].filter((one) => one !== "");
+}
+
+function path([x1, y1]: Point, [x2, y2]: Point): string {
+  return `M${mm(x1)} ${mm(y1)}L${mm(x2)} ${mm(y2)}`;
+}
+
+/** Every position's number where it can be read; else those at the ends of the lanes. */
+function numbers(layout: Layout, paper: Paper, perM: number): readonly string[] {
+  const shown = layout.middles.map((_, i) => numberOf(layout, i));
+  const widest = String(layout.positions);
+  const [w, h] = [layout.alongM * perM, layout.acrossM * perM];
+  const room = Math.min(w, h) * 0.9;
+  const pt = Math.min(MOST_PT, (room * LEAST_PT) / textWidth(widest, LEAST_PT), (0.8 * Math.min(w, h)) / MM_PER_PT);
+  const ends = new Set(laneEnds(layout).flatMap(({ first, last }) => [first, last]));
+  return shown.flatMap((number, i) => {
+    if (number === null || (pt < LEAST_PT && !ends.has(i))) return [];
+    const [x, y] = paper(layout.middles[i]!);
+    const size = Math.max(LEAST_PT, pt);
+    return text(x, y + 0.36 * size * MM_PER_PT, String(number), { pt: size, anchor: "middle", as: "rim" });
+  });
+}
+
+function northArrow(x: number, y: number): string {
+  return `<g class="north"><path class="ink" d="M${mm(x)} ${mm(y)}l2 6l-2 -1.4l-2 1.4z"/>${text(x, y + 10, "N", { pt: 9, bold: true, anchor: "middle" })}</g>`;
+}
