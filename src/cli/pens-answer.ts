@@ -89,7 +89,8 @@ export function pensAnswer({ scenario, pens, planned, cautions, files, notes }: 
     pens: pens.map((pen) => ({
       group: pen.group.name, letter: pen.group.letter, kind: pen.group.kind, head: pen.group.head, pen: pen.strip.pen,
       widthM: pen.sidesM[0], lengthM: pen.sidesM[1], count: pen.count, positionHa: pen.strip.areaHa, stepDays: pen.strip.days,
-      nitrogenSource: pen.nitrogenSource, restDays: pen.restDays, daysOut: pen.daysOut, firstOut: pen.firstOut, positionsWorked: pen.worked, workedHa: pen.workedHa, shareOfFarm: pen.shareOfFarm,
+      nitrogenSource: pen.nitrogenSource, restDays: pen.restDays, daysOut: pen.daysOut,
+      firstOut: pen.firstOut, positionsWorked: pen.worked, workedHa: pen.workedHa, shareOfFarm: pen.shareOfFarm,
       cells: pen.cells.map((one) => cellAnswer(pen, one)),
     })),
     cautions: cautions.map(({ text, source }) => ({ text, source })),

@@ -175,7 +175,8 @@ describe("fresh ground in a plan", () => {
   });
 
   it("runs out by this count exactly where the check says that birds find no rested ground", () => {
-    fc.assert(fc.property(fc.integer({ min: 2, max: 12 }), fc.integer({ min: 0, max: 11 }), fc.integer({ min: 1, max: 40 }), fc.integer({ min: 1, max: 40 }), (room, used, first, second) => {
+    const whole = (min: number, max: number) => fc.integer({ min, max });
+    fc.assert(fc.property(whole(2, 12), whole(0, 11), whole(1, 40), whole(1, 40), (room, used, first, second) => {
       const past = [{ by: "layers" as const, lastDay: addDays(FIRST, -20), share: Math.min(used, room) / room }];
       const scenario = farm([cell("H1", { areaHa: room * strip.areaHa, past })], [hens(strip)]);
       const plan = planOf(stay("Hens", "H1", 0, first - 1), stay("Hens", "H1", 50, 49 + second));

@@ -35,4 +35,5 @@ const holed = fc.tuple(length(16, 36), length(16, 36), length(0.1, 0.5), length(
 });
 
 /** Any of them, laid anyhow. */
-export const grounds: fc.Arbitrary<Boundary> = fc.tuple(fc.oneof(ells, stars, holed), way).map(([rings, [angle, east]]) => ({ rings: rings.map((ring) => turned(ring, angle, east)) }));
+export const grounds: fc.Arbitrary<Boundary> = fc.tuple(fc.oneof(ells, stars, holed), way)
+  .map(([rings, [angle, east]]) => ({ rings: rings.map((ring) => turned(ring, angle, east)) }));

@@ -43,6 +43,10 @@ interface Read {
   readonly svg: string;
 }
 
+const FIGURE = "(-?[\\d.]+)";
+const PLACE = new RegExp(`<g class="place( used)?" data-number="(\\d+)" transform="translate\\(${FIGURE} ${FIGURE}\\) rotate\\(${FIGURE}\\)">`
+  + `<rect x="${FIGURE}" y="${FIGURE}" width="${FIGURE}" height="${FIGURE}"`, "g");
+
 /** Drawings of a page, back to metres by the scale that each one states. */
 function drawingsOf(html: string): readonly Read[] {
   return [...html.matchAll(/<svg[\s\S]*?<\/svg>/g)].map(([svg]) => {
@@ -51,7 +55,7 @@ function drawingsOf(html: string): readonly Read[] {
     const path = / d="([^"]*)"/.exec(/<path class="ground[^>]*>/.exec(svg)![0])![1]!;
     const ground = path.split("Z").filter((ring) => ring !== "").map((ring) =>
       [...ring.matchAll(/[ML](-?[\d.]+) (-?[\d.]+)/g)].map((corner): Corner => [metres(corner[1]!), metres(corner[2]!)]));
-    const places = [...svg.matchAll(/<g class="place( used)?" data-number="(\d+)" transform="translate\((-?[\d.]+) (-?[\d.]+)\) rotate\((-?[\d.]+)\)"><rect x="(-?[\d.]+)" y="(-?[\d.]+)" width="([\d.]+)" height="([\d.]+)"/g)]
+    const places = [...svg.matchAll(PLACE)]
       .map(([, used, number, x, y, turn, left, top, width, height]) => ({
         number: Number(number), used: used !== undefined,
         corners: rectangle(metres(width!), metres(height!), metres(left!), metres(top!)).map(([px, py]): Corner => {
