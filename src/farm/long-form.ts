@@ -19,13 +19,14 @@ export function longForm(root: MapNode): MapNode {
 }
 
 const LISTS = {
-  farm: ["walk"],
+  farm: ["walk", "map"],
   ground: ["not-for", "wants"],
   group: ["only-in", "not-in"],
 };
 
 function longField(key: string, value: Tree): Tree {
   if (key === "cells") return each(value, (cell) => eachOf(wrapped(cell, "area"), (e) => longGround(e.key, e.value)));
+  if (key === "strips") return eachOf(wrapped(value.kind === "list" ? inMap(value, "cells") : value, "cells"), (e) => (e.key === "cells" ? listed(e.value) : e.value));
   return longGround(key, value);
 }
 
@@ -74,6 +75,10 @@ function amountsListed(node: Tree): Tree {
 /** A text as a map of one key. */
 function wrapped(node: Tree, key: string): Tree {
   if (node.kind !== "text" || isNothing(node) || (node.plain && node.text === "null")) return node;
+  return inMap(node, key);
+}
+
+function inMap(node: Tree, key: string): MapNode {
   const { file, line, column } = node;
   return { kind: "map", entries: [{ key, at: { file, line, column }, value: node }], file, line, column };
 }

@@ -13,7 +13,7 @@ describe("the farms we ship", () => {
   });
 
   it.each(files)("%s reads without a finding or a note", (file) => {
-    const read = readScenario(scenarioText(file), file, TABLES);
+    const read = readScenario(scenarioText(file), file, TABLES, undefined, MAPS);
     expect(read.ok ? read.notes : read.findings).toEqual([]);
   });
 
