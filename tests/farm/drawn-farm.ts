@@ -12,7 +12,7 @@ const HOME = [-8.5, 50.5] as const;
 
 /** Longitude and latitude of metres from there, to a centimetre. Radii of the ellipsoid at that latitude, from standard geodesy. */
 export function degrees([east, north]: Metres): readonly [number, number] {
-  return [Number((HOME[0] + east / 70_960.42).toFixed(7)), Number((HOME[1] + north / 111_239.3).toFixed(7))];
+  return [Number((HOME[0] + east / 70_949.44).toFixed(7)), Number((HOME[1] + north / 111_238.69).toFixed(7))];
 }
 
 export const box = (west: number, south: number, east: number, north: number): readonly Metres[] => [[west, south], [east, south], [east, north], [west, north]];

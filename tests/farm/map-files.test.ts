@@ -8,7 +8,7 @@ import { readGpx } from "../../src/farm/map/gpx.js";
 import { readKml } from "../../src/farm/map/kml.js";
 import type { MapFeature } from "../../src/farm/map/map-feature.js";
 import { readJson } from "../../src/farm/map/read-json.js";
-import { box, farmOf, geoJson, ground, point, read } from "./drawn-farm.js";
+import { box, farmOf, geoJson, ground, point, read as readOn } from "./drawn-farm.js";
 import { scenarioText } from "./read-text.js";
 
 const RUNS = { seed: 7946, numRuns: 200 };
@@ -93,7 +93,11 @@ describe("outside truth: RFC 7946", () => {
 });
 
 describe("outside truth: GPX and KML as a general library reads them", () => {
-  const parse = (text: string) => new DOMParser().parseFromString(text, "text/xml") as unknown as Document;
+  interface Theirs {
+    readonly properties: { readonly name?: string };
+    readonly geometry: { readonly type: string; readonly coordinates: unknown };
+  }
+  const read = (library: typeof kml | typeof gpx, text: string) => library(new DOMParser().parseFromString(text, "text/xml") as never).features as unknown as readonly Theirs[];
 
   const KML = `<kml xmlns="http://www.opengis.net/kml/2.2"><Document><Folder><Placemark><name> Pond  field</name><MultiGeometry>
     <Polygon><outerBoundaryIs><LinearRing><coordinates>-8.5,50.5,0 -8.49,50.5,0
@@ -102,22 +106,22 @@ describe("outside truth: GPX and KML as a general library reads them", () => {
     </MultiGeometry></Placemark><Placemark><name>yard</name><Point><coordinates>-8.5,50.49</coordinates></Point></Placemark></Folder></Document></kml>`;
 
   it.each([["the farm's", scenarioText("rushy-leys.kml")], ["one with a hole and a point", KML]])("KML: %s", (_, text) => {
-    const theirs = kml(parse(text)).features;
+    const theirs = read(kml, text);
     const mine = readKml(text, "map.kml").features;
-    expect(mine.map(({ name }) => name)).toEqual(theirs.map((feature) => String(feature.properties?.["name"]).trim()));
+    expect(mine.map(({ name }) => name)).toEqual(theirs.map((feature) => String(feature.properties.name).trim()));
     const flat = (geometry: unknown): unknown => JSON.parse(JSON.stringify(geometry).replace(/,0(?=\])/g, "")) as unknown;
     expect(mine.map(geometryOf)).toEqual(theirs.map(({ geometry }) => flat(geometry)));
   });
 
   it("GPX: the farm's track and gate", () => {
     const text = scenarioText("rushy-leys.gpx");
-    const theirs = gpx(parse(text)).features;
+    const theirs = read(gpx, text);
     const mine = readGpx(text, "map.gpx").features;
     expect(mine.map(({ name, drawn }) => [name, drawn.kind])).toEqual([["M2", "point"], ["M2", "ground"]]);
-    const track = theirs.find(({ geometry }) => geometry?.type === "LineString")!.geometry as unknown as { coordinates: unknown[] };
+    const track = theirs.find(({ geometry }) => geometry.type === "LineString")!.geometry;
     const drawn = mine[1]!.drawn;
     expect(drawn.kind === "ground" && drawn.parts).toEqual([[track.coordinates]]);
-    expect(geometryOf(mine[0]!)).toEqual(theirs.find(({ geometry }) => geometry?.type === "Point")!.geometry);
+    expect(geometryOf(mine[0]!)).toEqual(theirs.find(({ geometry }) => geometry.type === "Point")!.geometry);
   });
 });
 
@@ -131,7 +135,7 @@ describe("reading maps never throws", () => {
     fc.assert(fc.property(fc.constantFrom(...FILES), fc.array(change, { minLength: 1, maxLength: 3 }), (file, changes) => {
       const maps = Object.fromEntries(FILES.map((name) => [name, scenarioText(name)]));
       const text = changes.reduce((map, { at, out, piece }) => map.slice(0, at % map.length) + piece + map.slice((at % map.length) + out), maps[file]!);
-      const got = read(farm, { ...maps, [file]: text });
+      const got = readOn(farm, { ...maps, [file]: text });
       if (got.ok) expect(got.value.cells.every((cell) => cell.areaHa > 0)).toBe(true);
       else expect(got.findings.length).toBeGreaterThan(0);
       for (const finding of got.ok ? got.notes : got.findings) {
@@ -143,7 +147,7 @@ describe("reading maps never throws", () => {
   });
 
   it("and reads that farm as it stands", () => {
-    const got = read(farm, Object.fromEntries(FILES.map((name) => [name, scenarioText(name)])));
+    const got = readOn(farm, Object.fromEntries(FILES.map((name) => [name, scenarioText(name)])));
     expect(got.ok ? got.value.cells.map(({ boundary }) => boundary?.rings.length) : got.findings).toEqual([1, 1, 2]);
     expect(geoJson(ground("A1", box(0, 0, 9, 9)), point("yard", [0, 0])).split("\n")).toHaveLength(4);
   });

@@ -52,7 +52,10 @@ describe("outside truth: areas and lengths on the ellipsoid", () => {
 
   it("keeps every part of a field to its share, so that strips equal here are equal on the ground", () => {
     const [longitude, latitude]: Position = [-2.5, 52.1];
-    const parts = [0, 1, 2, 3].map((i) => [[longitude, latitude + i * 0.001], [longitude + 0.004, latitude + i * 0.001], [longitude + 0.004, latitude + (i + 1) * 0.001], [longitude, latitude + (i + 1) * 0.001]] as const);
+    const parts = [0, 1, 2, 3].map((i): readonly Position[] => {
+      const [south, north] = [latitude + i * 0.001, latitude + (i + 1) * 0.001];
+      return [[longitude, south], [longitude + 0.004, south], [longitude + 0.004, north], [longitude, north]];
+    });
     for (const part of parts) expect(off(turnedAreaM2(metresOnGround(part, [longitude, latitude - 0.02])), areaByLibrary(part))).toBeLessThan(1e-8);
   });
 });

@@ -13,8 +13,9 @@ const ELL: Boundary = { rings: [[[0, 0], [120, 0], [120, 50], [40, 50], [40, 130
 const POND: Boundary = { rings: [box(0, 0, 100, 60), [[40, 20], [50, 40], [60, 20]]] };
 
 /** Ground in the shape of a star about a point, and a smaller one of the same rays for its pond. */
+const between = (min: number, max: number): fc.Arbitrary<number> => fc.double({ min, max, noNaN: true });
 const star = (least: number): fc.Arbitrary<Boundary> =>
-  fc.tuple(fc.array(fc.double({ min: least, max: 1, noNaN: true }), { minLength: 3, maxLength: 14 }), fc.boolean(), fc.double({ min: 20, max: 400, noNaN: true }), fc.double({ min: -300, max: 300, noNaN: true }))
+  fc.tuple(fc.array(between(least, 1), { minLength: 3, maxLength: 14 }), fc.boolean(), between(20, 400), between(-300, 300))
     .map(([rays, pond, radius, away]) => {
       const ring = (share: number): readonly Corner[] => rays.map((ray, i) => {
         const angle = (2 * Math.PI * (i + 0.3 * ray)) / rays.length;
@@ -23,7 +24,7 @@ const star = (least: number): fc.Arbitrary<Boundary> =>
       return { rings: pond ? [ring(1), ring(0.4)] : [ring(1)] };
     });
 
-const facings = fc.double({ min: 0, max: 360, noNaN: true });
+const facings = between(0, 360);
 const RUNS = { seed: 7946, numRuns: 200 };
 
 /** Area both hold, by a general library for clipping polygons. */
@@ -96,7 +97,8 @@ describe("sides", () => {
 });
 
 describe("strips", () => {
-  const areas = (ground: Boundary, facing: number, count: number): number[] => equalStrips(ground, facing, count).map(({ pieces }) => pieces.reduce((sum, piece) => sum + areaM2Of(piece), 0));
+  const areas = (ground: Boundary, facing: number, count: number): number[] =>
+    equalStrips(ground, facing, count).map(({ pieces }) => pieces.reduce((sum, piece) => sum + areaM2Of(piece), 0));
 
   it("of a rectangle are rectangles, the one beside the side first", () => {
     const strips = equalStrips({ rings: [box(0, 0, 120, 60)] }, 0, 3);

@@ -49,7 +49,7 @@ export function mapOf(desk: Desk, root: MapNode, maps: readonly MapText[]): Farm
   const ground = oneEach(desk, features.filter(({ drawn, name }) => drawn.kind === "ground" && used.ground.has(name)));
   const points = oneEach(desk, features.filter(({ drawn, name }) => drawn.kind === "point" && (used.gates.has(name) || isYard(name))));
   const sound = sayFar(desk, ground.filter((feature) => isSound(desk, feature)), points.filter((feature) => isSound(desk, feature)));
-  for (const { file, read } of named) if (read) sayEmpty(desk, file, read.features, [...ground, ...points]);
+  for (const { file, read } of named) if (read?.findings.length === 0) sayEmpty(desk, file, read.features, [...ground, ...points]);
   noteNear(desk, features, used.ground);
   const middle = middleOf(sound.flatMap(positionsOf));
   const onGround = new Map(sound.flatMap((feature) => (feature.drawn.kind === "ground" ? [[feature.name, mapped(feature, middle)] as const] : [])));

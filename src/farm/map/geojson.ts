@@ -2,7 +2,7 @@ import { z } from "zod";
 import type { Position } from "../../science/distance.js";
 import type { Finding } from "../finding.js";
 import type { Place } from "../tree.js";
-import { faultAt, refused, type Drawn, type MapFeature, type MapRead } from "./map-feature.js";
+import { faultAt, NOWHERE, refused, type Drawn, type MapFeature, type MapRead } from "./map-feature.js";
 import { readJson } from "./read-json.js";
 
 const position = z.array(z.number()).min(2);
@@ -68,7 +68,8 @@ function oneFeature(value: unknown, path: readonly PropertyKey[], placeOf: Place
   if (!drawn.success) {
     const issue = drawn.error.issues[0]!;
     const where = issue.path.map(String).join(" ");
-    return { name, ...place, drawn: { kind: "line" }, notes: [], faults: [faultAt(placeOf([...path, "geometry", ...issue.path]), "map-form", `${name}: ${where === "" ? "the geometry" : where} is not as it should be`, "coordinates are lists of longitude and latitude, as RFC 7946 has them", "save the map again")] };
+    const broken: Drawn = (read.data.geometry as { type?: unknown }).type === "Point" ? { kind: "point", position: NOWHERE } : { kind: "ground", parts: [] };
+    return { name, ...place, drawn: broken, notes: [], faults: [faultAt(placeOf([...path, "geometry", ...issue.path]), "map-form", `${name}: ${where === "" ? "the geometry" : where} is not as it should be`, "coordinates are lists of longitude and latitude, as RFC 7946 has them", "save the map again")] };
   }
   const faults: Finding[] = [];
   return { name, ...place, drawn: drawnOf(drawn.data, [...path, "geometry", "coordinates"], placeOf, name, faults), faults, notes: [] };

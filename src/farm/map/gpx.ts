@@ -2,7 +2,7 @@ import type { Element } from "@xmldom/xmldom";
 import { metresOnGround, type Position } from "../../science/distance.js";
 import { between } from "../../science/rings.js";
 import type { Finding } from "../finding.js";
-import { faultAt, type Drawn, type MapFeature, type MapRead } from "./map-feature.js";
+import { faultAt, NOWHERE, type Drawn, type MapFeature, type MapRead } from "./map-feature.js";
 import { placeOf, positionFrom, rootOf, textIn, within } from "./read-xml.js";
 
 /** Reads GPX 1.1: each track and route is walked round ground, each waypoint is a point. Source: GPX 1.1 schema, topografix.com/GPX/1/1. */
@@ -19,8 +19,7 @@ function featureOf(element: Element, file: string): MapFeature {
   const notes: Finding[] = [];
   const positions = (points: readonly Element[]): readonly Position[] => points.flatMap((point) => pointOf(point, file, name, faults));
   if (element.localName === "wpt") {
-    const position = positions([element])[0];
-    return { name, ...place, drawn: position ? { kind: "point", position } : { kind: "line" }, faults, notes };
+    return { name, ...place, drawn: { kind: "point", position: positions([element])[0] ?? NOWHERE }, faults, notes };
   }
   const segments = element.localName === "rte" ? [within(element, "rtept")] : within(element, "trkseg").map((segment) => within(segment, "trkpt"));
   if (segments.length > 1) faults.push(faultAt(place, "track-broken", `${name} is walked in ${segments.length} stretches`, "a track round ground is one stretch", "join them where the track was drawn, or walk it again"));

@@ -2,7 +2,7 @@ import type { Element } from "@xmldom/xmldom";
 import type { Position } from "../../science/distance.js";
 import type { Finding } from "../finding.js";
 import { closedRing } from "./geojson.js";
-import { faultAt, type MapFeature, type MapRead } from "./map-feature.js";
+import { faultAt, NOWHERE, type MapFeature, type MapRead } from "./map-feature.js";
 import { below, placeOf, positionFrom, rootOf, textIn, within } from "./read-xml.js";
 
 /** Reads KML 2.2: polygons with inner boundaries, and points. Source: OGC 07-147r2. */
@@ -19,9 +19,9 @@ function featuresOf(placemark: Element, file: string): readonly MapFeature[] {
   const faults: Finding[] = [];
   const rings = (element: Element, within_: string): readonly (readonly Position[])[] => below(element, within_).flatMap((side) => below(side, "LinearRing")).map((ring) => closedRing(positionsOf(ring, file, name, faults), placeOf(ring, file), name, faults));
   const parts = below(placemark, "Polygon").map((polygon) => [...rings(polygon, "outerBoundaryIs").slice(0, 1), ...rings(polygon, "innerBoundaryIs")]);
-  const points = below(placemark, "Point").map((point) => positionsOf(point, file, name, faults)[0]);
+  const points = below(placemark, "Point").map((point) => positionsOf(point, file, name, faults)[0] ?? NOWHERE);
   const ground: readonly MapFeature[] = parts.length > 0 ? [{ name, ...place, drawn: { kind: "ground", parts }, faults, notes: [] }] : [];
-  const gates = points.slice(0, 1).flatMap((position): readonly MapFeature[] => (position ? [{ name, ...place, drawn: { kind: "point", position }, faults, notes: [] }] : []));
+  const gates = points.slice(0, 1).map((position): MapFeature => ({ name, ...place, drawn: { kind: "point", position }, faults, notes: [] }));
   return parts.length + gates.length > 0 ? [...ground, ...gates] : [{ name, ...place, drawn: { kind: "line" }, faults, notes: [] }];
 }
 

@@ -23,6 +23,9 @@ export type Drawn =
   | { readonly kind: "point"; readonly position: Position }
   | { readonly kind: "line" };
 
+/** Of a point whose coordinates are refused. */
+export const NOWHERE: Position = [Number.NaN, Number.NaN];
+
 /** What a map file holds. */
 export interface MapRead {
   readonly features: readonly MapFeature[];

@@ -35,7 +35,7 @@ export function readMaps(desk: Desk, root: MapNode, maps: readonly MapText[]): r
     const file = node.text;
     if (nodes.findIndex(({ text }) => text === file) < i) {
       say(desk, node, { code: "name-twice", found: `${file} is named twice`, allowed: "one file, one name", next: "take one of them out" });
-      return { file, read: { features: [], findings: [] } };
+      return { file, read: null };
     }
     return { file, read: readMap(desk, node, maps.find((map) => map.file === file)) };
   });
