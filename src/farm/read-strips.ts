@@ -7,7 +7,7 @@ import { hectares, withinReach } from "./read-area.js";
 import type { Ground } from "./read-ground.js";
 import { ALONG } from "./shape.js";
 import { stripNames } from "./strip-names.js";
-import { child, entriesOf, textOf, type Entry, type MapNode, type Tree } from "./tree.js";
+import { child, entriesOf, textOf, type Entry, type MapNode, type Place, type Tree } from "./tree.js";
 
 /** A cell cut from its field. */
 export interface StripGround {
@@ -31,15 +31,28 @@ export function readStrips(desk: Desk, field: Entry, ground: Ground): ReadonlyMa
     return none;
   }
   const side = sideAlong(desk, field.key, sidesOf(ground.boundary), child(written, "along"));
-  if (side === null) return none;
-  const cut = equalStrips(ground.boundary, side.facing, names.length);
+  return side === null ? none : cutInto(desk, names, at, ground.boundary, side);
+}
+
+function cutInto(desk: Desk, names: readonly string[], at: Place, boundary: Boundary, side: Side): ReadonlyMap<string, StripGround | null> {
+  const cut = equalStrips(boundary, side.facing, names.length);
   return new Map(names.map((name, i) => {
     const { pieces, insideM } = cut[i]!;
     if (pieces.length === 1) return [name, { boundary: pieces[0]!, areaHa: withinReach(desk, name, at, areaM2Of(pieces[0]!) / 10_000), insideM }];
     const parts = pieces.map((piece) => `${hectares(areaM2Of(piece) / 10_000)} ha`);
-    say(desk, at, { code: "strip-in-parts", found: `${name} would be in ${pieces.length} pieces of ${listOr(parts, "and")}`, allowed: "a cell is one piece of ground", next: "cut along another side, cut more or fewer strips, or draw the cells on the map" });
+    say(desk, at, { code: "strip-in-parts", found: `${name} would be in ${pieces.length} pieces of ${listOr(parts, "and")}`, allowed: "a cell is one piece of ground", next: wholeAlong(boundary, names.length) });
     return [name, null];
   }));
+}
+
+/** Sides along which every strip would be whole, as what to write. */
+function wholeAlong(boundary: Boundary, count: number): string {
+  const sides = sidesOf(boundary);
+  const fit = WAYS.filter((word) => {
+    const side = facingSide(sides, word);
+    return side !== null && wayOf(side) === word && equalStrips(boundary, side.facing, count).every(({ pieces }) => pieces.length === 1);
+  });
+  return fit.length > 0 ? `along: ${listOr(fit)} leaves each whole` : "cut more or fewer strips, or draw the cells on the map";
 }
 
 /** A strip is as large as it comes out. */
@@ -58,12 +71,26 @@ const NEAR_DEGREES = 45;
 
 function sideAlong(desk: Desk, field: string, sides: readonly Side[], along: Tree | undefined): Side | null {
   const word = textOf(along) ?? "longest";
-  const longest = (some: readonly Side[]): Side | null => some.reduce<Side | null>((best, side) => (best && best.lengthM >= side.lengthM * (1 - 1e-9) ? best : side), null);
-  if (!WAYS.includes(word)) return longest(sides);
-  const off = ({ facing }: Side): number => Math.abs(((facing - (WAYS.indexOf(word) * 360) / WAYS.length + 540) % 360) - 180);
-  const found = longest(sides.filter((side) => off(side) <= NEAR_DEGREES));
+  // A word that is no way of the compass was said when the shape was checked.
+  if (!WAYS.includes(word)) return longestOf(sides);
+  const found = facingSide(sides, word);
   if (found) return found;
-  const faced = [...new Set(sides.map(({ facing }) => WAYS[Math.round((facing * WAYS.length) / 360) % WAYS.length]!))];
+  const faced = [...new Set(sides.map(wayOf))];
   say(desk, along!, { code: "side-unknown", found: `no side of ${field} faces ${word}`, allowed: `its sides face ${listOr(faced, "and")}`, next: `write along: ${listOr(faced)}, or along: longest` });
   return null;
+}
+
+/** The longest side that faces about that way. */
+function facingSide(sides: readonly Side[], word: string): Side | null {
+  const off = ({ facing }: Side): number => Math.abs(((facing - (WAYS.indexOf(word) * 360) / WAYS.length + 540) % 360) - 180);
+  return longestOf(sides.filter((side) => off(side) <= NEAR_DEGREES));
+}
+
+/** The first of those that are as long. */
+function longestOf(sides: readonly Side[]): Side | null {
+  return sides.reduce<Side | null>((best, side) => (best && best.lengthM >= side.lengthM * (1 - 1e-9) ? best : side), null);
+}
+
+function wayOf({ facing }: Side): string {
+  return WAYS[Math.round((facing * WAYS.length) / 360) % WAYS.length]!;
 }

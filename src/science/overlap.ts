@@ -35,13 +35,17 @@ function edgesWithin({ rings }: Boundary, low: number, high: number): readonly E
 
 /** Levels at which a side of one crosses a side of the other. */
 function crossings(mine: readonly Edge[], theirs: readonly Edge[]): readonly number[] {
-  return mine.flatMap((edge) => theirs.flatMap((other) => {
-    const [low, high] = [Math.max(edge[0][1], other[0][1]), Math.min(edge[1][1], other[1][1])];
-    if (low >= high) return [];
-    const gap = (y: number): number => eastAt(edge, y) - eastAt(other, y);
-    const [below, above] = [gap(low), gap(high)];
-    return below * above < 0 ? [low + ((high - low) * below) / (below - above)] : [];
-  }));
+  const levels: number[] = [];
+  for (const edge of mine) {
+    for (const other of theirs) {
+      if (other[0][1] >= edge[1][1]) break;
+      const [low, high] = [Math.max(edge[0][1], other[0][1]), Math.min(edge[1][1], other[1][1])];
+      if (low >= high) continue;
+      const [below, above] = [eastAt(edge, low) - eastAt(other, low), eastAt(edge, high) - eastAt(other, high)];
+      if (below * above < 0) levels.push(low + ((high - low) * below) / (below - above));
+    }
+  }
+  return levels;
 }
 
 function eastAt([a, b]: Edge, y: number): number {

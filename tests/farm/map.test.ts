@@ -141,7 +141,9 @@ describe("fields cut into strips", () => {
       ["strip-in-parts", "K3 would be in 2 pieces of 0.21 ha and 0.21 ha"],
       ["strip-in-parts", "K4 would be in 2 pieces of 0.21 ha and 0.21 ha"],
     ]);
-    expect(farmOn(KNOLL("{ cells: K1 to K3, along: west }"), ground("Knoll", horseshoe)).scenario.cells).toHaveLength(3);
+    // South as north: the level cut leaves two arms. West and east cut it upright.
+    expect(found[0]!.next).toBe("along: east or west leaves each whole");
+    expect(farmOn(KNOLL("{ cells: K1 to K4, along: west }"), ground("Knoll", horseshoe)).scenario.cells).toHaveLength(4);
   });
 
   it("are refused where names, side or ground do not fit", () => {
