@@ -49,6 +49,8 @@ export function checkPlaces(desk: Desk, fields: readonly ReadField[]): void {
 }
 
 function sayShared(desk: Desk, one: PlacedCell, other: PlacedCell): void {
+  // One name twice is one fault, said elsewhere.
+  if (one.cell.name === other.cell.name) return;
   const [mine, theirs] = [one.ground.boundary!, other.ground.boundary!];
   const shared = sharedM2(mine, theirs);
   const share = shared / Math.min(areaM2Of(mine), areaM2Of(theirs));

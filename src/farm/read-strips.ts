@@ -52,7 +52,7 @@ function wholeAlong(boundary: Boundary, count: number): string {
     const side = facingSide(sides, word);
     return side !== null && wayOf(side) === word && equalStrips(boundary, side.facing, count).every(({ pieces }) => pieces.length === 1);
   });
-  return fit.length > 0 ? `along: ${listOr(fit)} leaves each whole` : "cut more or fewer strips, or draw the cells on the map";
+  return fit.length > 0 ? `write along: ${listOr(fit)}, so that each is whole` : "cut more or fewer strips, or draw the cells on the map";
 }
 
 /** A strip is as large as it comes out. */

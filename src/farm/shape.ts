@@ -139,10 +139,10 @@ export const farmShape = z.strictObject({
   groups: z.record(text, group),
 });
 
-/** The farm file as people type it: a cell may be its area alone, and strips are cells. For the published schema. */
+/** The farm file as people type it: a cell may be its area alone, or its name alone where the map has it, and strips are cells. For the published schema. */
 export const typedFarmShape = z.strictObject({
   ...whole,
-  fields: z.record(text, z.strictObject({ ...field, cells: z.record(text, z.union([text, cell])).optional() })),
+  fields: z.record(text, z.strictObject({ ...field, cells: z.union([list, z.record(text, z.union([text, cell]))]).optional() })),
   groups: z.record(text, group),
 });
 

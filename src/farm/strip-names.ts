@@ -1,3 +1,4 @@
+import { countedNames } from "./counted-names.js";
 import { say, type Desk } from "./desk.js";
 import { nearNames } from "./near-names.js";
 import { child, entriesOf, itemsOf, textOf, type Entry, type MapNode, type TextNode, type Tree } from "./tree.js";
@@ -50,21 +51,10 @@ function sayOthers(desk: Desk, written: readonly Entry[], names: readonly string
 export function stripNames(desk: Desk, field: string, strips: Tree): StripNames {
   const node = child(strips, "cells") ?? strips;
   const items = itemsOf(node).filter((item): item is TextNode => textOf(item) !== undefined);
-  const names = items.flatMap(({ text }) => namesFrom(text) ?? []);
+  const names = items.flatMap(({ text }) => countedNames(text) ?? []);
   const twice = names.find((name, i) => names.indexOf(name) < i);
-  const fault = items.some(({ text }) => namesFrom(text) === null) ? "the names of its strips are not read" : twice !== undefined ? `${twice} stands there twice` : names.length > MOST ? `that is ${names.length} strips` : null;
+  const fault = items.some(({ text }) => countedNames(text) === null) ? "the names of its strips are not read" : twice !== undefined ? `${twice} stands there twice` : names.length > MOST ? `that is ${names.length} strips` : null;
   if (fault === null) return { names, at: items[0] ?? node };
   say(desk, items[0] ?? node, { code: "strips-form", found: `${field}: ${fault}`, allowed: `strips are named from first to last, K1 to K6, or one by one, K1, K2; ${MOST} at most`, next: "write strips: K1 to K6" });
   return { names: [], at: items[0] ?? node };
-}
-
-/** A name alone, or the names that a count from one to another gives; null where "to" joins names that do not count on. */
-function namesFrom(text: string): readonly string[] | null {
-  if (!/\sto\s/.test(text)) return [text];
-  const match = /^(.*?)(\d{1,4})\s+to\s+(.*?)(\d{1,4})$/.exec(text);
-  if (!match || match[1] !== match[3]) return null;
-  const [from, to] = [Number(match[2]), Number(match[4])];
-  const width = match[2]!.startsWith("0") || match[4]!.startsWith("0") ? match[2]!.length : 0;
-  const step = from <= to ? 1 : -1;
-  return Array.from({ length: Math.abs(to - from) + 1 }, (_, i) => `${match[1]}${String(from + i * step).padStart(width, "0")}`);
 }

@@ -3,7 +3,8 @@ import { tmpdir } from "node:os";
 import { join } from "node:path";
 import { describe, expect, it } from "vitest";
 import { formDifferences } from "../../src/farm/form-differences.js";
-import { readFarm } from "../../src/files/read.js";
+import { readChanged } from "../../src/farm/change.js";
+import { readFarm, sha256 } from "../../src/files/read.js";
 import { areaM2Of, turnedAreaM2 } from "../../src/science/rings.js";
 import { box, cellOf, farmOf, farmOn, findingsOn, geoJson, ground, point, read, type Metres } from "./drawn-farm.js";
 import { LOW_ACRE, lowAcre, scenarioOf, TABLES } from "./read-text.js";
@@ -38,6 +39,17 @@ describe("fields and cells on a map", () => {
     const gpx = '<gpx xmlns="http://www.topografix.com/GPX/1/1"><rte><name>A2</name><rtept lat="50.5" lon="-8.499"/><rtept lat="50.5" lon="-8.498"/><rtept lat="50.501" lon="-8.498"/><rtept lat="50.501" lon="-8.499"/></rte></gpx>';
     const got = read(farmOf("  Croft:\n    cover: 2200 kg/ha\n    cells: { A1: {}, A2: {} }\n", "[farm.geojson, farm.gpx]"), { "farm.geojson": geoJson(A1), "farm.gpx": gpx });
     expect(got.ok && got.value.cells.map(({ areaHa }) => areaHa > 0.3)).toEqual([true, true]);
+  });
+
+  it("may be named alone, and a change still reaches one of them", () => {
+    const features = [A1, ground("A2", box(70, 0, 130, 60)), ground("A3", box(140, 0, 200, 60))];
+    const named = (cells: string): string => `  Croft:\n    cover: 2200 kg/ha\n    cells: ${cells}\n`;
+    for (const cells of ["A1, A2, A3", "[A1, A2, A3]", "A1 to A3"]) expect(farmOn(named(cells), ...features).scenario.cells.map(({ name }) => name)).toEqual(["A1", "A2", "A3"]);
+    const maps = [{ file: "farm.geojson", text: geoJson(...features) }];
+    const got = readChanged({ file: "farm.yaml", text: farmOf(named("A1 to A3")) }, [{ file: "c.yaml", text: "change: x\nfields: { Croft: { cells: { A2: { shade: yes } } } }" }], TABLES, sha256, maps);
+    expect(got.ok && got.value.scenario.cells.map(({ shade }) => shade)).toEqual([false, true, false]);
+    expect(findingsOn(named("A1, A1"), geoJson(...features)).map(({ code, line }) => [code, line])).toEqual([["name-twice", 7]]);
+    expect(findingsOn(named("A1 0.5 ha"), geoJson(...features)).map(({ code }) => code)).toContain("name-form");
   });
 
   it("say where a typed area is more than a twentieth off", () => {
@@ -142,7 +154,7 @@ describe("fields cut into strips", () => {
       ["strip-in-parts", "K4 would be in 2 pieces of 0.21 ha and 0.21 ha"],
     ]);
     // South as north: the level cut leaves two arms. West and east cut it upright.
-    expect(found[0]!.next).toBe("along: east or west leaves each whole");
+    expect(found[0]!.next).toBe("write along: east or west, so that each is whole");
     expect(farmOn(KNOLL("{ cells: K1 to K4, along: west }"), ground("Knoll", horseshoe)).scenario.cells).toHaveLength(4);
   });
 
