@@ -1,5 +1,6 @@
 /** Public names, for other programs: types and the functions of the road, no code of its own. */
 export type { Finding, Result } from "./farm/finding.js";
+export type { MapText } from "./farm/map/map-feature.js";
 export type { Scenario } from "./farm/scenario.js";
 export { readScenario } from "./farm/read-scenario.js";
 export { loadTables } from "./files/tables.js";

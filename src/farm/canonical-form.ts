@@ -3,11 +3,13 @@ import { child, entriesOf, plainOf, type MapNode, type Plain } from "./tree.js";
 /**
  * The long form as one line of JSON in a fixed order of keys (RFC 8785), without notes: what a farm's print is taken
  * of. Remarks and layout do not count; the order of groups and cells does, for plans and sheets keep it.
+ *
+ * @param onMap what the map says of the farm, by name; none where it names no map
  */
-export function canonicalForm(long: MapNode): string {
+export function canonicalForm(long: MapNode, onMap: Readonly<Record<string, string>> | null = null): string {
   const cells = entriesOf(child(long, "fields")).flatMap((field) => entriesOf(child(field.value, "cells")).map((cell) => cell.key));
   const groups = entriesOf(child(long, "groups")).map((group) => group.key);
-  return canonical({ farm: withoutNotes(plainOf(long)), cells, groups });
+  return canonical({ farm: withoutNotes(plainOf(long)), cells, groups, ...(onMap ? { map: onMap } : {}) });
 }
 
 /** JSON with keys in the order of their code units; all values here are texts, lists and maps. */

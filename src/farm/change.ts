@@ -5,6 +5,8 @@ import { longForm } from "./long-form.js";
 import { mergePatch } from "./merge-patch.js";
 import { parseTree } from "./parse-tree.js";
 import { readLongForm, type Hash } from "./read-scenario.js";
+import { isFileName, mapFilesOf } from "./map/read-maps.js";
+import type { MapText } from "./map/map-feature.js";
 import type { Scenario } from "./scenario.js";
 import { child, textOf, type MapNode, type Tree } from "./tree.js";
 
@@ -21,7 +23,7 @@ export interface Changed {
 }
 
 /** Reads a farm with changes laid over it one after the other; the whole is checked once, findings point into each file. */
-export function readChanged(farm: FarmText, changes: readonly FarmText[], tables: Tables, hash?: Hash): Result<Changed> {
+export function readChanged(farm: FarmText, changes: readonly FarmText[], tables: Tables, hash?: Hash, maps: readonly MapText[] = []): Result<Changed> {
   const files = [farm.file, ...changes.map((change) => change.file)];
   const parsed = [farm, ...changes].map(({ file, text }) => parseTree(text, file));
   const said = parsed.flatMap(({ findings }) => findings);
@@ -29,9 +31,18 @@ export function readChanged(farm: FarmText, changes: readonly FarmText[], tables
   const [base, ...patches] = parsed.map(({ tree }) => longForm(tree!)) as [MapNode, ...MapNode[]];
   const notes: Finding[] = [];
   const merged = patches.reduce((whole, patch) => laidOver(whole, patch, notes), base);
-  const read = readLongForm(merged, { tables, hash, files, said: [...said, ...patches.flatMap(untitled)] });
+  const read = readLongForm(merged, { tables, hash, maps, files, said: [...said, ...patches.flatMap(untitled)] });
   if (!read.ok) return read;
   return { ok: true, value: { scenario: read.value, titles: patches.map(titleOf) }, notes: inFileOrder([...notes, ...read.notes], files) };
+}
+
+/** Names of the map files that a farm with its changes asks for, each once, to be read from beside the farm file. */
+export function mapsAskedFor(farm: FarmText, changes: readonly FarmText[]): readonly string[] {
+  const trees = [farm, ...changes].map(({ file, text }) => parseTree(text, file).tree);
+  if (trees.some((tree) => tree === null)) return [];
+  const [base, ...patches] = trees.map((tree) => longForm(tree!)) as [MapNode, ...MapNode[]];
+  const names = mapFilesOf(patches.reduce((whole, patch) => laidOver(whole, patch, []), base)).map(({ text }) => text);
+  return [...new Set(names)].filter(isFileName);
 }
 
 function laidOver(whole: MapNode, patch: MapNode, notes: Finding[]): MapNode {

@@ -2,6 +2,7 @@ import { readAmount, type Amount } from "../quantity/amount.js";
 import type { Tables } from "../science/tables.js";
 import { AMOUNT_KEYS, type AmountKey, type AmountName } from "./amount-keys.js";
 import type { Finding } from "./finding.js";
+import type { FarmMap } from "./map/farm-map.js";
 import { meantWords } from "./meant-words.js";
 import { listOr } from "./near-names.js";
 import type { Assumed } from "./scenario.js";
@@ -20,10 +21,12 @@ export interface Desk {
   readonly taken: Taken[];
   /** Currencies as met, with the place of each. */
   readonly currencies: { readonly currency: string; readonly at: Place }[];
+  /** Where the farm names one. */
+  readonly map: FarmMap | null;
 }
 
 export function newDesk(tables: Tables): Desk {
-  return { tables, findings: [], notes: [], taken: [], currencies: [] };
+  return { tables, findings: [], notes: [], taken: [], currencies: [], map: null };
 }
 
 /** What is amiss, in clauses. */

@@ -34,6 +34,7 @@ function differences(path: readonly string[], then: unknown, now: unknown): Form
 
 /** Names tell more than the parts of the file that hold them; "farm" alone is the farm's name. */
 function whereOf(path: readonly string[]): string {
+  if (path[0] === "map") return ["on the map", ...path.slice(1)].join(" ");
   const inFile = path[0] === "farm" ? path.slice(1) : ["order of", ...path];
   return inFile.filter((key, i) => !(i === 0 && ["fields", "groups"].includes(key)) && !(i === 2 && inFile[0] === "fields" && key === "cells")).join(" ");
 }

@@ -1,3 +1,4 @@
+import { countedNames } from "./counted-names.js";
 import { isNothing, type Entry, type MapNode, type Tree } from "./tree.js";
 
 /**
@@ -19,14 +20,29 @@ export function longForm(root: MapNode): MapNode {
 }
 
 const LISTS = {
-  farm: ["walk"],
+  farm: ["walk", "map"],
   ground: ["not-for", "wants"],
   group: ["only-in", "not-in"],
 };
 
 function longField(key: string, value: Tree): Tree {
-  if (key === "cells") return each(value, (cell) => eachOf(wrapped(cell, "area"), (e) => longGround(e.key, e.value)));
+  if (key === "cells") return each(cellsNamed(value), (cell) => eachOf(wrapped(cell, "area"), (e) => longGround(e.key, e.value)));
+  if (key === "strips") return eachOf(wrapped(value.kind === "list" ? inMap(value, "cells") : value, "cells"), (e) => (e.key === "cells" ? listed(e.value) : e.value));
   return longGround(key, value);
+}
+
+/** Cells by their names alone, whose ground is on the map: "M1, M2" and "M1 to M4". A name that stands twice stays so, to be said. */
+function cellsNamed(node: Tree): Tree {
+  const list = listed(node);
+  if (list.kind !== "list") return node;
+  const { file, line, column } = node;
+  const entries = list.items.flatMap((item) => (item.kind === "text" ? (countedNames(item.text) ?? [item.text]).map((key): Entry => cellNamed(key, item)) : []));
+  return { kind: "map", entries, file, line, column };
+}
+
+function cellNamed(key: string, { file, line, column }: Tree): Entry {
+  const at = { file, line, column };
+  return { key, at, value: { kind: "map", entries: [], ...at } };
 }
 
 function longGround(key: string, value: Tree): Tree {
@@ -74,6 +90,10 @@ function amountsListed(node: Tree): Tree {
 /** A text as a map of one key. */
 function wrapped(node: Tree, key: string): Tree {
   if (node.kind !== "text" || isNothing(node) || (node.plain && node.text === "null")) return node;
+  return inMap(node, key);
+}
+
+function inMap(node: Tree, key: string): MapNode {
   const { file, line, column } = node;
   return { kind: "map", entries: [{ key, at: { file, line, column }, value: node }], file, line, column };
 }

@@ -1,8 +1,13 @@
 import type { Span } from "../quantity/calendar.js";
+import type { Boundary } from "../science/boundary.js";
+import { wayRoundM } from "../science/rings.js";
 import { amountIn, flagIn, nameAt, say, take, type Desk, type Thing } from "./desk.js";
-import { OWN, takeOwn } from "./own-defaults.js";
-import { areaOf } from "./read-area.js";
+import { takeOwn } from "./own-defaults.js";
 import { dayAt, spanAt } from "./read-days.js";
+import { checkAreas, checkPlaces, type PlacedCell, type ReadField } from "./across-ground.js";
+import { namesOnMap, groundOf, type Ground } from "./read-ground.js";
+import { distanceOf } from "./map/distance-of.js";
+import { readStrips, type StripGround } from "./read-strips.js";
 import { coverOf, growthOf, whoHas } from "./read-growth.js";
 import { closedOf, pastNitrogenOf, pastOf } from "./read-past.js";
 import { KINDS, type Cell, type Field, type Want } from "./scenario.js";
@@ -22,58 +27,79 @@ export type Kinds = Readonly<Record<string, string>>;
 /** Reads every field and cell: a field's word holds for its cells, a cell's own wins. */
 export function readLand(desk: Desk, root: MapNode, season: Span, kinds: Kinds): Land {
   const farm: Thing = { map: root, name: "the farm" };
-  const read = entriesOf(child(root, "fields")).map((entry) => readField(desk, entry, farm, season, kinds));
-  const cells = read.flatMap((field) => field.cells);
+  const read = entriesOf(child(root, "fields")).map((entry) => readField(desk, entry, { farm, season, kinds }));
+  const cells = read.flatMap((field) => field.cells.map(({ cell }) => cell));
+  checkPlaces(desk, read);
   return { fields: read.map((field) => field.field), cells: inWalkOrder(desk, root, cells) };
 }
 
-function readField(desk: Desk, entry: Entry, farm: Thing, season: Span, kinds: Kinds): { field: Field; cells: readonly Cell[] } {
+/** What all ground of a farm has in common. */
+interface Around {
+  readonly farm: Thing;
+  readonly season: Span;
+  readonly kinds: Kinds;
+}
+
+function readField(desk: Desk, entry: Entry, around: Around): ReadField {
   const thing: Thing = { map: entry.value, name: entry.key };
   const inside = entriesOf(child(entry.value, "cells"));
-  const distanceM = amountIn(desk, thing, "distance") ?? takeOwn(desk, "distance", entry.key, OWN.distanceM, `${OWN.distanceM} m`);
-  const cells = inside.map((cell) => readCell(desk, cell, [{ map: cell.value, name: cell.key }, thing, farm], season, kinds));
-  checkAreas(desk, entry, areaOf(desk, thing), cells);
+  const own = groundOf(desk, thing);
+  const strips = readStrips(desk, entry, own);
+  const read = inside.map((cell): PlacedCell => {
+    const cellThing: Thing = { map: cell.value, name: cell.key };
+    const strip = strips.get(cell.key);
+    const ground = strip === undefined ? groundOf(desk, cellThing) : groundOfStrip(strip, own.mapped);
+    return { cell: readCell(desk, cell, [cellThing, thing, around.farm], ground, strip ?? null, around), ground, at: cell.at, strip: strip !== undefined };
+  });
+  const cells = read.map(({ cell }) => cell);
+  const distanceM = amountIn(desk, thing, "distance") ?? distanceOf(desk, entry, own, read);
+  checkAreas(desk, entry, own, read);
   const misspelt = ["cover", "height"].some((key) => [entry, ...inside].some(({ value }) => isMisspelt(value, key, INNER_KEYS["fields"]!)));
   if (!misspelt && cells.some((cell) => cell.coverKgPerHa === UNWRITTEN)) {
     say(desk, entry.at, { code: "key-missing", found: `${entry.key} has no cover`, allowed: "each field or cell has a cover or a height on a day", next: "write cover: 2200 kg/ha, or height: 9 cm" });
   }
-  return { field: { name: entry.key, distanceM, cells: cells.map((cell) => cell.name) }, cells };
+  return { field: { name: entry.key, distanceM, cells: cells.map((cell) => cell.name) }, at: entry.at, ground: own, cells: read };
+}
+
+function groundOfStrip(strip: StripGround | null, mapped: boolean): Ground {
+  return strip === null ? { areaHa: Number.NaN, boundary: null, mapped, refused: true } : { areaHa: strip.areaHa, boundary: strip.boundary, mapped, refused: false };
 }
 
 /** Stands for a cover nobody wrote until the finding is made; no scenario leaves with it. */
 const UNWRITTEN = -1;
 
-function readCell(desk: Desk, entry: Entry, things: readonly Thing[], season: Span, kinds: Kinds): Cell {
+function readCell(desk: Desk, entry: Entry, things: readonly Thing[], ground: Ground, strip: StripGround | null, { season, kinds }: Around): Cell {
   const name = entry.key;
   const [own, field] = things as readonly [Thing, Thing, Thing];
-  const ground = [own, field];
-  const areaHa = areaOf(desk, own) ?? missingArea(desk, entry);
+  const both = [own, field];
+  const areaHa = ground.areaHa ?? missingArea(desk, entry);
   return {
     name,
     field: field.name,
     areaHa,
-    coverKgPerHa: coverOf(desk, ground, name) ?? UNWRITTEN,
+    coverKgPerHa: coverOf(desk, both, name) ?? UNWRITTEN,
     coverDate: coverDateOf(desk, things, season, name),
     growthByMonth: growthOf(desk, things, name),
-    water: waterOf(desk, ground, name),
-    waterWalkM: amountOf(desk, ground, "water-walk", name, 0, "0 m"),
-    shade: flagOf(desk, ground, "shade", name, false),
-    wetGround: flagOf(desk, ground, "wet-ground", name, false),
-    mow: flagOf(desk, ground, "mow", name, true),
-    slopePercent: amountOf(desk, ground, "slope", name, 0, "0 %") * 100,
-    fenceM: fenceOf(desk, ground, name, areaHa),
-    boundary: null,
-    notFor: notForOf(desk, ground, kinds),
-    wants: wantsOf(ground),
-    closed: closedOf(desk, ground, season),
-    past: pastOf(desk, ground, season, name),
-    pastNitrogen: pastNitrogenOf(desk, ground, season),
+    water: waterOf(desk, both, name),
+    waterWalkM: amountOf(desk, both, "water-walk", name, 0, "0 m"),
+    shade: flagOf(desk, both, "shade", name, false),
+    wetGround: flagOf(desk, both, "wet-ground", name, false),
+    mow: flagOf(desk, both, "mow", name, true),
+    slopePercent: amountOf(desk, both, "slope", name, 0, "0 %") * 100,
+    fenceM: fenceOf(desk, both, name, { areaHa, boundary: ground.boundary, strip }),
+    boundary: ground.boundary,
+    notFor: notForOf(desk, both, kinds),
+    wants: wantsOf(both),
+    closed: closedOf(desk, both, season),
+    past: pastOf(desk, both, season, name),
+    pastNitrogen: pastNitrogenOf(desk, both, season),
     ours: oursOf(desk, field, season),
   };
 }
 
 function missingArea(desk: Desk, entry: Entry): number {
-  say(desk, entry.at, { code: "key-missing", found: `${entry.key} has no area`, allowed: "a cell has an area, sides or a boundary", next: "write area: 0.3 ha" });
+  if (desk.map?.whole) say(desk, entry.at, { code: "not-on-map", found: `${entry.key} has no area and is not on the map`, ...namesOnMap(desk, entry.key) });
+  else if (desk.map === null) say(desk, entry.at, { code: "key-missing", found: `${entry.key} has no area`, allowed: "a cell has an area, sides or a boundary", next: "write area: 0.3 ha" });
   return Number.NaN;
 }
 
@@ -100,12 +126,24 @@ function flagOf(desk: Desk, ground: readonly Thing[], key: string, name: string,
   return (who && flagIn(who, key)) ?? takeOwn(desk, key, name, usual, usual ? "yes" : "no");
 }
 
-function fenceOf(desk: Desk, ground: readonly Thing[], name: string, areaHa: number): number {
+interface Shape {
+  readonly areaHa: number;
+  readonly boundary: Boundary | null;
+  readonly strip: StripGround | null;
+}
+
+/** Where no movable fence is written: a strip's sides inside its field, half of the way round a boundary, or two sides of a square. */
+function fenceOf(desk: Desk, ground: readonly Thing[], name: string, known: Shape): number {
   const who = whoHas(ground, "fence");
   const written = who && amountIn(desk, who, "fence");
   if (written !== undefined) return written;
-  take(desk, "fence", name, "two sides of a square", "judgement", "judgement");
-  return 2 * Math.sqrt(areaHa * 10_000);
+  const judged = (words: string): void => take(desk, "fence", name, words, "judgement", "judgement");
+  if (known.strip && known.strip.insideM > 0) {
+    judged("its sides beside other strips");
+    return known.strip.insideM;
+  }
+  judged(known.boundary ? "half of the way round it" : "two sides of a square");
+  return known.boundary ? wayRoundM(known.boundary) / 2 : 2 * Math.sqrt(known.areaHa * 10_000);
 }
 
 /** Kinds stand for all their groups. */
@@ -125,14 +163,6 @@ function wantsOf(ground: readonly Thing[]): readonly Want[] {
 function oursOf(desk: Desk, field: Thing, season: Span): Span {
   const node = child(field.map, "ours");
   return (node && spanAt(desk, node, `${field.name}: ours`, season)) ?? season;
-}
-
-function checkAreas(desk: Desk, entry: Entry, fieldHa: number | undefined, cells: readonly Cell[]): void {
-  const sum = cells.reduce((total, cell) => total + cell.areaHa, 0);
-  if (fieldHa === undefined || !(sum > fieldHa + 5e-5)) return;
-  const node = ["area", "sides", "boundary"].map((key) => child(entry.value, key)).find((n) => n !== undefined)!;
-  const ha = (value: number): string => String(Number(value.toFixed(4)));
-  say(desk, node, { code: "cells-over-field", found: `${entry.key} is ${ha(fieldHa)} ha, its cells make ${ha(sum)} ha`, allowed: `that is ${ha(sum - fieldHa)} ha too much`, next: "measure again, or make the cells smaller" });
 }
 
 /** As `walk` lists them, then the others as written. */

@@ -12,6 +12,9 @@ import { amountIn, newDesk, say, type Desk } from "./desk.js";
 import { inFileOrder, type Finding, type Result } from "./finding.js";
 import { lettersOf } from "./letters.js";
 import { longForm } from "./long-form.js";
+import { mapOf } from "./map/farm-map.js";
+import { figuresOnMap } from "./map/figures-on-map.js";
+import type { MapText } from "./map/map-feature.js";
 import { takeDefault, OWN, takeOwn } from "./own-defaults.js";
 import { parseTree } from "./parse-tree.js";
 import { spanAt } from "./read-days.js";
@@ -26,22 +29,25 @@ import { readHay, readPrices } from "./read-stock.js";
 import { readYards } from "./read-yards.js";
 import type { FigureSet, Kit, Scenario } from "./scenario.js";
 import { checkShape } from "./shape-findings.js";
+import { withStripCells } from "./strip-names.js";
 import { child, entriesOf, textOf, type MapNode } from "./tree.js";
 import { withRectangles } from "./width-and-length.js";
 
 /** Takes a text's SHA-256 as lower-case hexadecimal; given by the rooms that may use the machine. */
 export type Hash = (text: string) => string;
 
-/** Reads a farm file. Every fault is a finding, all of them at once; nothing a user can write makes it throw. */
-export function readScenario(text: string, fileName: string, tables: Tables, hash?: Hash): Result<Scenario> {
+/** Reads a farm file and the maps it names. Every fault is a finding, all of them at once; nothing a user can write makes it throw. */
+export function readScenario(text: string, fileName: string, tables: Tables, hash?: Hash, maps: readonly MapText[] = []): Result<Scenario> {
   const parsed = parseTree(text, fileName);
   if (parsed.tree === null) return { ok: false, findings: inFileOrder(parsed.findings, [fileName]) };
-  return readLongForm(longForm(parsed.tree), { tables, hash, files: [fileName], said: parsed.findings });
+  return readLongForm(longForm(parsed.tree), { tables, hash, maps, files: [fileName], said: parsed.findings });
 }
 
 export interface Reading {
   readonly tables: Tables;
   readonly hash?: Hash | undefined;
+  /** Texts of the map files beside the farm file. */
+  readonly maps: readonly MapText[];
   /** Farm file first, then changes in turn. */
   readonly files: readonly string[];
   /** What parsing and merging found. */
@@ -49,17 +55,20 @@ export interface Reading {
 }
 
 /** Reads a farm in long form, with its changes merged in. */
-export function readLongForm(root: MapNode, { tables, hash = unhashed, files, said }: Reading): Result<Scenario> {
-  const desk = newDesk(tables);
-  desk.findings.push(...said);
-  const whole = checkShape(desk, root);
+export function readLongForm(written: MapNode, { tables, hash = unhashed, maps, files, said }: Reading): Result<Scenario> {
+  const bare = newDesk(tables);
+  bare.findings.push(...said);
+  const root = withStripCells(bare, written);
+  const whole = checkShape(bare, root);
+  const desk = { ...bare, map: mapOf(bare, whole, maps) };
   const read = resolve(desk, whole);
   if (read !== null) crossChecks(desk, whole, read.scenario, read.pens);
-  const findings = inFileOrder(once(desk.findings), files);
+  const order = [...files, ...maps.map(({ file }) => file)];
+  const findings = inFileOrder(once(desk.findings), order);
   if (findings.length > 0 || read === null) return { ok: false, findings };
-  const form = canonicalForm(root);
+  const form = canonicalForm(root, desk.map && figuresOnMap(desk.map, hash));
   const scenario = { ...read.scenario, assumed: gatherAssumed(desk.taken, read.scenario), print: `sha256:${hash(form)}`, form };
-  return { ok: true, value: scenario, notes: inFileOrder(once(desk.notes), files) };
+  return { ok: true, value: scenario, notes: inFileOrder(once(desk.notes), order) };
 }
 
 function unhashed(text: string): string {

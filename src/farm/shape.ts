@@ -8,6 +8,9 @@ const list = z.union([text, z.array(text)]);
 const spans = z.union([text, z.array(text), z.record(text, text)]);
 const flag = z.enum(["yes", "no"]);
 
+/** Sides of a field that strips may run along: the longest, or the longest that faces a way, by the compass. */
+export const ALONG = ["longest", "north", "north-east", "east", "south-east", "south", "south-west", "west", "north-west"] as const;
+
 const rules = z.strictObject(
   Object.fromEntries(
     RULES.map((rule) => {
@@ -51,6 +54,7 @@ const field = {
   ...ground,
   sward: text.optional(),
   distance: text.optional(),
+  strips: z.union([list, z.strictObject({ cells: list, along: z.enum(ALONG).optional() })]).optional(),
   ours: text.optional(),
   rules: rules.optional(),
 };
@@ -109,6 +113,7 @@ const whole = {
   units: z.enum(["metric", "US"]).optional(),
   season: text,
   walk: list.optional(),
+  map: list.optional(),
   growth: text.optional(),
   "growth-scale": text.optional(),
   grows: text.optional(),
@@ -136,10 +141,10 @@ export const farmShape = z.strictObject({
   groups: z.record(text, group),
 });
 
-/** The farm file as people type it: a cell may be its area alone. For the published schema. */
+/** The farm file as people type it: a cell may be its area alone, or its name alone where the map has it, and strips are cells. For the published schema. */
 export const typedFarmShape = z.strictObject({
   ...whole,
-  fields: z.record(text, z.strictObject({ ...field, cells: z.record(text, z.union([text, cell])) })),
+  fields: z.record(text, z.strictObject({ ...field, cells: z.union([list, z.record(text, z.union([text, cell]))]).optional() })),
   groups: z.record(text, group),
 });
 

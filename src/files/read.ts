@@ -1,8 +1,9 @@
 import { createHash } from "node:crypto";
-import { readFileSync, statSync } from "node:fs";
-import { basename } from "node:path";
-import { readChanged, type Changed, type FarmText } from "../farm/change.js";
+import { existsSync, readFileSync, statSync } from "node:fs";
+import { basename, dirname, join } from "node:path";
+import { mapsAskedFor, readChanged, type Changed, type FarmText } from "../farm/change.js";
 import { inFileOrder, type Finding, type Result } from "../farm/finding.js";
+import type { MapText } from "../farm/map/map-feature.js";
 
 /** Larger than any farm, small enough to read at once. */
 export const MOST_BYTES = 2 * 1024 * 1024;
@@ -46,13 +47,22 @@ function decoded(bytes: Buffer): string | null {
   }
 }
 
-/** Reads a farm file with changes laid over it in turn, those not on disk last. */
+/** Reads a farm file with the maps it names and with changes laid over it in turn, those not on disk last. */
 export function readFarm(path: string, changePaths: readonly string[], tables: Tables, more: readonly FarmText[] = []): Result<Changed> {
   const paths = [path, ...changePaths];
   const texts = paths.map((p) => ({ file: basename(p), read: readTextFile(p) }));
   const findings = texts.flatMap(({ read }): readonly Finding[] => (read.ok ? [] : read.findings));
   if (findings.length > 0) return { ok: false, findings: inFileOrder(findings, texts.map(({ file }) => file)) };
   const [farm, ...changes] = texts.map(({ file, read }): FarmText => ({ file, text: read.ok ? read.value : "" }));
-  return readChanged(farm!, [...changes, ...more], tables, sha256);
+  const maps = mapsAskedFor(farm!, [...changes, ...more]).flatMap((file) => mapBeside(path, file));
+  return readChanged(farm!, [...changes, ...more], tables, sha256, maps);
+}
+
+/** A map file in the folder of the farm file; nothing where there is none, which the farm's reader says at its name. */
+function mapBeside(farmPath: string, file: string): readonly MapText[] {
+  const path = join(dirname(farmPath), file);
+  if (!existsSync(path)) return [];
+  const read = readTextFile(path);
+  return [read.ok ? { file, text: read.value } : { file, text: null, findings: read.findings }];
 }
 

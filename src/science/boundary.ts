@@ -1,3 +1,5 @@
+import { crossingOf } from "./rings.js";
+
 /** A corner in metres on flat ground: east and north. */
 export type Corner = readonly [eastM: number, northM: number];
 
@@ -21,7 +23,7 @@ export type Outline =
 export function outlineOfCorners(corners: readonly Corner[]): Outline {
   const ring = openRing(corners);
   if (ring.length < 3) return { ok: false, why: "too few corners" };
-  if (crossesItself(ring)) return { ok: false, why: "crosses itself" };
+  if (crossingOf([ring])) return { ok: false, why: "crosses itself" };
   let twice = 0;
   let perimeterM = 0;
   const [x0, y0] = ring[0]!;
@@ -60,22 +62,4 @@ function openRing(corners: readonly Corner[]): readonly Corner[] {
   const last = corners.at(-1);
   const first = corners[0];
   return first && last && corners.length > 1 && first[0] === last[0] && first[1] === last[1] ? corners.slice(0, -1) : corners;
-}
-
-function crossesItself(ring: readonly Corner[]): boolean {
-  for (let i = 0; i < ring.length; i++) {
-    for (let j = i + 2; j < ring.length; j++) {
-      const neighbours = i === 0 && j === ring.length - 1;
-      if (!neighbours && crosses(ring[i]!, ring[i + 1]!, ring[j]!, ring[(j + 1) % ring.length]!)) return true;
-    }
-  }
-  return false;
-}
-
-function crosses(a: Corner, b: Corner, c: Corner, d: Corner): boolean {
-  return side(a, b, c) * side(a, b, d) < 0 && side(c, d, a) * side(c, d, b) < 0;
-}
-
-function side(a: Corner, b: Corner, p: Corner): number {
-  return (b[0] - a[0]) * (p[1] - a[1]) - (b[1] - a[1]) * (p[0] - a[0]);
 }

@@ -1,7 +1,7 @@
 import { describe, expect, it } from "vitest";
 import { readScenario } from "../../src/farm/read-scenario.js";
 import { isBird, isGrazer } from "../../src/farm/scenario.js";
-import { filesIn, LOW_ACRE, scenarioOf, scenarioText, TABLES } from "./read-text.js";
+import { filesIn, LOW_ACRE, MAPS, scenarioOf, scenarioText, TABLES } from "./read-text.js";
 import { sha256 } from "../../src/files/read.js";
 
 describe("the farms we ship", () => {
@@ -13,7 +13,7 @@ describe("the farms we ship", () => {
   });
 
   it.each(files)("%s reads without a finding or a note", (file) => {
-    const read = readScenario(scenarioText(file), file, TABLES);
+    const read = readScenario(scenarioText(file), file, TABLES, undefined, MAPS);
     expect(read.ok ? read.notes : read.findings).toEqual([]);
   });
 

@@ -2,10 +2,10 @@ import { describe, expect, it } from "vitest";
 import { landSummary } from "../../src/decide/land.js";
 import { readScenario } from "../../src/farm/read-scenario.js";
 import { javascriptLpSolver } from "../../src/solvers/javascript-lp-solver.js";
-import { filesIn, LOW_ACRE, lowAcre, scenarioOf, scenarioText, TABLES } from "./read-text.js";
+import { filesIn, LOW_ACRE, lowAcre, MAPS, scenarioOf, scenarioText, TABLES } from "./read-text.js";
 
 function notesOf(text: string) {
-  const read = readScenario(text, "farm.yaml", TABLES);
+  const read = readScenario(text, "farm.yaml", TABLES, undefined, MAPS);
   if (!read.ok) throw new Error(JSON.stringify(read.findings, null, 1));
   return read.notes;
 }

@@ -2,6 +2,7 @@ import { readFileSync, readdirSync } from "node:fs";
 import { resolve } from "node:path";
 import { readScenario } from "../../src/farm/read-scenario.js";
 import type { Finding } from "../../src/farm/finding.js";
+import type { MapText } from "../../src/farm/map/map-feature.js";
 import type { Scenario } from "../../src/farm/scenario.js";
 import { loadTables } from "../../src/files/tables.js";
 
@@ -16,9 +17,12 @@ export function filesIn(folder: string): readonly string[] {
   return readdirSync(resolve(SCENARIOS, folder)).filter((name) => name.endsWith(".yaml")).sort();
 }
 
+/** The map files of the farms we ship. */
+export const MAPS: readonly MapText[] = readdirSync(SCENARIOS).filter((file) => /\.(geojson|gpx|kml)$/.test(file)).map((file) => ({ file, text: scenarioText(file) }));
+
 /** The scenario of a text that must read. */
 export function scenarioOf(text: string): Scenario {
-  const read = readScenario(text, "farm.yaml", TABLES);
+  const read = readScenario(text, "farm.yaml", TABLES, undefined, MAPS);
   if (!read.ok) throw new Error(JSON.stringify(read.findings, null, 1));
   return read.value;
 }

@@ -34,6 +34,7 @@ const PACKAGES: Readonly<Record<string, readonly string[]>> = {
   yargs: ["cli"],
   yaml: ["farm", "plan"],
   "csv-parse": ["plan"],
+  "@xmldom/xmldom": ["farm"],
 };
 
 interface Import {
