@@ -59,6 +59,14 @@ const planAnswer = z.strictObject({
 
 const assumed = z.strictObject({ key: z.string(), value: z.string(), source: z.string(), status: z.string() });
 
+const cellGround = z.strictObject({
+  cell: z.string(),
+  areaHa: z.number().min(0),
+  wayRoundM: z.number().min(0),
+  fenceM: z.number().min(0),
+  rings: z.array(z.array(z.array(z.number()))).meta({ description: "the ring round it, then one round each hole: corners in metres east and north of a point of the farm's map, or of one where its corners were typed" }),
+});
+
 const readAnswer = z.strictObject({
   farm: z.string(),
   units: z.enum(["metric", "US"]),
@@ -75,6 +83,7 @@ const readAnswer = z.strictObject({
     cellsNeeded: z.number().min(0).nullable(),
     demandKg: z.number().min(0).meta({ description: "dry matter eaten from the ground, or fed, over the season" }),
   })),
+  ground: z.array(cellGround).meta({ description: "cells whose boundary is known, from a map or typed corners" }),
   grownKg: z.strictObject({ low: z.number(), usual: z.number(), high: z.number() }).meta({ description: "dry matter the land grows in the season" }),
   weeks: z.array(z.strictObject({
     firstDay: day,

@@ -1,9 +1,10 @@
 import type { LandSummary } from "../decide/land.js";
 import type { Finding } from "../farm/finding.js";
-import type { Scenario } from "../farm/scenario.js";
+import type { Cell, Scenario } from "../farm/scenario.js";
 import { daysBetween } from "../quantity/calendar.js";
+import { wayRoundM } from "../science/rings.js";
 import { dayMonth } from "../sheets/day-words.js";
-import { areaWords } from "../sheets/figure-words.js";
+import { areaWords, lengthWords } from "../sheets/figure-words.js";
 import { wrapped } from "../sheets/text-wrap.js";
 import type { ReadAnswer } from "./answers.js";
 import { findingsText } from "./findings-text.js";
@@ -32,6 +33,7 @@ export function readText(seen: FarmSeen, screen: Screen): string {
     ...part("What the land grows in the season, and what the stock eats", supplyPart(scenario, land)),
     ...part("Week by week in a usual year", weekPart(scenario, land)),
     ...part("Land", landPart(scenario, columns)),
+    ...part("Cells with a boundary", groundPart(scenario)),
     ...part("Stock", stockPart(scenario, land)),
     ...part("Worth knowing", notes.length === 0 ? [] : [findingsText(notes, columns).trimEnd()]),
     ...part(seen.listAssumed ? "Assumed, with its source" : "Assumed", assumedPart(seen).map((row) => wrapped(row, columns, 6))),
@@ -78,6 +80,11 @@ function landPart({ fields, cells, units }: Scenario, columns: number): readonly
   return lines.map((line, i) => wrapped(line, columns, line.length - (rows[i]?.[3] ?? "").length));
 }
 
+function groundPart({ cells, units }: Scenario): readonly string[] {
+  const rows = groundOf(cells).map(({ cell, areaHa, wayRoundM, fenceM }) => [cell, areaWords(areaHa, units), lengthWords(wayRoundM, units), lengthWords(fenceM, units)]);
+  return rows.length === 0 ? [] : columnsOf([["", "area", "way round", "movable fence"], ...rows]);
+}
+
 function stockPart({ groups, units }: Scenario, land: LandSummary): readonly string[] {
   const rows = groups.map((group) => {
     const weight = land.groups.find((one) => one.group === group.name)?.liveWeightKg ?? 0;
@@ -106,9 +113,19 @@ export function readAnswer(scenario: Scenario, land: LandSummary, notes: readonl
       const { letter, kind, head } = scenario.groups.find((group) => group.name === need.group)!;
       return { letter, kind, head, ...need };
     }),
+    ground: groundOf(scenario.cells),
     grownKg: land.grownKg,
     weeks: [...land.weeks],
     assumed: [...scenario.assumed],
     notes: [...notes],
   };
+}
+
+/** Cells whose boundary is known. */
+function groundOf(cells: readonly Cell[]): ReadAnswer["ground"] {
+  return cells.flatMap(({ name, areaHa, boundary, fenceM }) => {
+    if (boundary === null) return [];
+    const rings = boundary.rings.map((ring) => ring.map((corner) => [...corner]));
+    return [{ cell: name, areaHa, wayRoundM: wayRoundM(boundary), fenceM, rings }];
+  });
 }

@@ -32,6 +32,11 @@ export function areaWords(areaHa: number, units: Scenario["units"]): string {
   return units === "US" ? `${(areaHa / UNITS.area["ac"]!).toFixed(2)} ac` : `${areaHa.toFixed(2)} ha`;
 }
 
+/** "185 m", or feet on a US farm. */
+export function lengthWords(metres: number, units: Scenario["units"]): string {
+  return units === "US" ? `${Math.round(metres / UNITS.length["ft"]!)} ft` : `${Math.round(metres)} m`;
+}
+
 /** Nitrogen to the nearest ten, no unit: the head of the column has it. */
 export function nitrogenFigure(kgPerHa: number, units: Scenario["units"]): number {
   const figure = units === "US" ? kgPerHa / UNITS.cover["lb/ac"]! : kgPerHa;

@@ -179,6 +179,8 @@ describe("a farm's print", () => {
     const base = print(A1);
     expect(print(A1, ground("Church", box(300, 0, 360, 60))).print).toBe(base.print);
     expect(print(ground("A1", box(0, 0, 60, 60.1))).print).not.toBe(base.print);
+    // As large as before, a metre to the east.
+    expect(print(ground("A1", box(1, 0, 61, 60))).print).not.toBe(base.print);
     expect(print(A1, point("yard", [0, -80])).print).not.toBe(base.print);
   });
 
