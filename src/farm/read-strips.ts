@@ -38,7 +38,7 @@ function cutInto(desk: Desk, names: readonly string[], at: Place, boundary: Boun
   const cut = equalStrips(boundary, side.facing, names.length);
   return new Map(names.map((name, i) => {
     const { pieces, insideM } = cut[i]!;
-    if (pieces.length === 1) return [name, { boundary: pieces[0]!, areaHa: withinReach(desk, name, at, areaM2Of(pieces[0]!) / 10_000), insideM }];
+    if (pieces.length === 1) return [name, { boundary: { ...boundary, ...pieces[0]! }, areaHa: withinReach(desk, name, at, areaM2Of(pieces[0]!) / 10_000), insideM }];
     const parts = pieces.map((piece) => `${hectares(areaM2Of(piece) / 10_000)} ha`);
     say(desk, at, { code: "strip-in-parts", found: `${name} would be in ${pieces.length} pieces of ${listOr(parts, "and")}`, allowed: "a cell is one piece of ground", next: wholeAlong(boundary, names.length) });
     return [name, null];

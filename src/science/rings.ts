@@ -28,8 +28,8 @@ export function between(a: Corner, b: Corner): number {
 }
 
 /** The same ground with its outer ring against the clock and its holes with it, so that ground is always on the left. */
-export function groundOnLeft({ rings }: Boundary): Boundary {
-  return { rings: rings.map((ring, i) => (turnedAreaM2(ring) > 0 === (i === 0) ? ring : [...ring].reverse())) };
+export function groundOnLeft({ rings, ...rest }: Boundary): Boundary {
+  return { ...rest, rings: rings.map((ring, i) => (turnedAreaM2(ring) > 0 === (i === 0) ? ring : [...ring].reverse())) };
 }
 
 /** Whether a point lies inside a ring; on the ring itself either may be said. Source: crossings of a ray, even or odd. */

@@ -94,7 +94,7 @@ function positionsOf({ drawn }: MapFeature): readonly Position[] {
 
 function mapped(feature: MapFeature, middle: Position): MappedGround {
   const parts = feature.drawn.kind === "ground" ? feature.drawn.parts : [];
-  const boundary = groundOnLeft({ rings: parts[0]!.map((ring) => metresOnGround(ring, middle)) });
+  const boundary = groundOnLeft({ rings: parts[0]!.map((ring) => metresOnGround(ring, middle)), north: true });
   const { name, file, line, column } = feature;
   return { name, file, line, column, boundary, areaHa: areaM2Of(boundary) / 10_000, drawn: JSON.stringify(parts[0]) };
 }
