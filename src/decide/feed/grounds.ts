@@ -40,6 +40,8 @@ export interface Ground {
   readonly stands: readonly Stand[];
   /** Groups that may enter, as indices. */
   readonly groups: readonly number[];
+  /** Some grazer may enter. */
+  readonly grazed: boolean;
   readonly figures: GroundFigures;
 }
 
@@ -54,7 +56,11 @@ export function groundsOf(season: Season): readonly Ground[] {
   return alike.map((members) => {
     const cells = members.map(({ c }) => c);
     const areaHa = areaOf(season, cells);
-    return { cells, areaHa, cellHa: areaHa / cells.length, like: season.cells[cells[0]!]!, stands: standsOf(season, cells), groups: members[0]!.groups, figures: members[0]!.own };
+    const { groups, own } = members[0]!;
+    return {
+      cells, areaHa, cellHa: areaHa / cells.length, like: season.cells[cells[0]!]!, stands: standsOf(season, cells), groups,
+      grazed: groups.some((g) => season.groups[g]!.grazer), figures: own,
+    };
   });
 }
 
@@ -73,7 +79,7 @@ function groupsIn(season: Season, cell: number): readonly number[] {
   return season.groups.map((_, g) => g).filter((g) => season.groups[g]!.mayEnter[cell]);
 }
 
-/** Of what groups ask differently, the least that lets one of the grazers in. */
+/** Of what groups ask differently, the least that lets one of the grazers in; ground of birds and pigs alone asks nothing. */
 function groundFigures(season: Season): (cell: number) => GroundFigures {
   const grazers = season.groups.map((_, g) => g).filter((g) => season.groups[g]!.grazer);
   const of = (rule: Parameters<typeof figures>[1], key: string) => figures(season, rule, key);
@@ -82,7 +88,7 @@ function groundFigures(season: Season): (cell: number) => GroundFigures {
     const figure = of(rule, key);
     return (cell: number): number => {
       const own = grazers.filter((g) => season.groups[g]!.mayEnter[cell]).map((g) => (askedIn(season, rule, cell, g) ? figure(cell, g) : 0));
-      return own.length > 0 ? Math.min(...own) : figure(cell, -1);
+      return own.length > 0 ? Math.min(...own) : 0;
     };
   }) as [(c: number) => number, (c: number) => number, (c: number) => number, (c: number) => number];
   const farm = (rule: Parameters<typeof figures>[1], key: string) => {

@@ -3,10 +3,11 @@ import { grownCover } from "../../science/growth.js";
 import type { Season } from "../../season/season.js";
 import type { Ground } from "./grounds.js";
 
-/** Weeks after a grazing or cut within which the ground is used again, or not before the season ends. */
-const MOST_WEEKS = 14;
-/** What must stand above the residual for a grazing to be one, kg DM/ha. */
+/** Weeks after a grazing or cut within which any later week may use the ground again; longer ones are tried every second week. */
+const EVERY_WEEK = 12;
+/** What a grazing takes at least, kg DM/ha: down to the residual; or, of long grass, down to what may be entered again at once. */
 const LEAST_BITE = 50;
+const LEAST_LIGHT = 300;
 /** Cut by then or not at all: a cut that waits longer only loses value, kg DM/ha above what it is worth making from. */
 const CUT_WITHIN = 900;
 
@@ -38,6 +39,8 @@ export interface Way {
   readonly hay: number;
   /** Rests cut short, a low first pass, grass too long, closing cover, mowing. */
   readonly money: number;
+  /** Short of the closing cover wished, t/ha. */
+  readonly closingShort: number;
 }
 
 export interface Ways {
@@ -81,18 +84,23 @@ interface Use {
   readonly kind: "graze" | "own-cut" | "cut";
   /** Morning before the use (grazing) or after its evening (cut). */
   readonly day: number;
+  /** Cover it leaves, and the least that it is done at, kg DM/ha. */
+  readonly leaves: number;
 }
 
 /** What may be done to a ground in a week, in date order: grazing in the middle of its open days, cuts likewise or on the owner's day. */
 function usesIn(season: Season, ground: Ground, { first, days }: { first: number; days: number }): readonly Use[] {
   const { like } = ground;
-  const open = Array.from({ length: days }, (_, i) => first + i).filter((t) => like.open[t] && ground.groups.some((g) => season.groups[g]!.grazer && season.groups[g]!.out[t]));
+  const open = Array.from({ length: days }, (_, i) => first + i).filter((t) => like.open[t] && ground.groups.some((g) => season.groups[g]!.out[t]));
   const free = Array.from({ length: days }, (_, i) => first + i).filter((t) => like.open[t]);
-  const own = like.ownerCuts.filter(({ day }) => day >= first && day < first + days).map(({ day }): Use => ({ kind: "own-cut", day: day + 1 }));
-  const graze: Use[] = open.length > 0 ? [{ kind: "graze", day: open[open.length >> 1]! }] : [];
-  const cut: Use[] = like.mow && free.length > 0 && own.length === 0 ? [{ kind: "cut", day: free[free.length >> 1]! + 1 }] : [];
-  return [...graze, ...cut, ...own].filter(({ day }) => day <= season.days).sort((a, b) => a.day - b.day);
+  const { residual, entry, stubble } = ground.figures;
+  const own = like.ownerCuts.filter(({ day }) => day >= first && day < first + days).map(({ day }): Use => ({ kind: "own-cut", day: day + 1, leaves: stubble }));
+  const graze = open.length === 0 ? [] : [...new Set([residual, Math.max(residual, entry)])].map((leaves): Use => ({ kind: "graze", day: middleOf(open), leaves }));
+  const cut: Use[] = like.mow && free.length > 0 && own.length === 0 ? [{ kind: "cut", day: middleOf(free) + 1, leaves: stubble }] : [];
+  return [...graze, ...cut, ...own].sort((a, b) => a.day - b.day);
 }
+
+const middleOf = (days: readonly number[]): number => days[days.length >> 1]!;
 
 interface At {
   readonly season: Season;
@@ -112,15 +120,20 @@ function addWays(at: At, use: Use): void {
   for (let n = first; n < to; n++) {
     const from = moments[n]!;
     // On the first morning it may be grazed as it stands.
-    if (from.day > use.day || (from.day === use.day && from.stand === null) || (from.stand === null && use.day - from.day > MOST_WEEKS * 7)) continue;
+    if (from.day > use.day || (from.day === use.day && from.stand === null) || (from.stand === null && use.kind !== "own-cut" && thinned(from.day, use.day))) continue;
     if (!survives(season, ground, from, use.kind === "own-cut" ? use.day - 1 : use.day)) continue;
     const way = wayTo(at, from, use);
     if (way) made.push({ ...way, ground: k, from: n, to, week: w });
   }
   if (made.length === 0) return;
   ways.push(...made);
-  const { residual, stubble } = ground.figures;
-  moments.push({ ground: k, day: use.day, cover: use.kind === "graze" ? residual : stubble, stand: null, grazed: use.kind === "graze" ? use.day : null });
+  moments.push({ ground: k, day: use.day, cover: use.leaves, stand: null, grazed: use.kind === "graze" ? use.day : null });
+}
+
+/** Long rests differ little from week to week. */
+function thinned(from: number, to: number): boolean {
+  const weeks = Math.round((to - from) / 7);
+  return weeks > EVERY_WEEK && weeks % 2 === 1;
 }
 
 /** Nothing long stands through the owner's cut: it is cut with the rest. */
@@ -135,16 +148,17 @@ function wayTo({ season, ground, usual }: At, from: Moment, use: Use): Omit<Way,
   if (use.kind === "graze") {
     const first = from.stand !== null && use.day < figures.firstPassDays;
     const rest = from.grazed === null ? Infinity : use.day - from.grazed - 1;
-    if (cover < Math.max(first ? figures.firstPass : figures.entry, figures.residual + LEAST_BITE) || rest < figures.restFloor) return null;
+    const enough = Math.max(first ? figures.firstPass : figures.entry, use.leaves + (use.leaves > figures.residual ? LEAST_LIGHT : LEAST_BITE));
+    if (cover < enough || rest < figures.restFloor) return null;
     const short = first ? (Math.max(0, figures.entry - cover) / 1000) * figures.firstPassPrice : 0;
-    return { kind: "graze", day: use.day, cover, taken: cover - figures.residual, hay: 0, money: long + short + restMoney(ground, usual(ground.cells[0]!, -1, use.day) - rest) };
+    return { kind: "graze", day: use.day, cover, taken: cover - use.leaves, hay: 0, money: long + short + restMoney(ground, usual(ground.cells[0]!, -1, use.day) - rest), closingShort: 0 };
   }
   const own = use.kind === "own-cut";
   if (own ? cover <= figures.stubble : cover < figures.cutFrom || cover > figures.cutFrom + CUT_WITHIN) return null;
   const makes = !own || ground.like.ownerCuts.some(({ day, makesHay }) => day === use.day - 1 && makesHay);
   const taken = cover - figures.stubble;
   const hay = makes ? (taken * (1 - figures.makingLoss)) / season.scenario.hay.dryMatter : 0;
-  return { kind: use.kind, day: use.day, cover, taken, hay, money: long + season.scenario.prices.mowingPerHa };
+  return { kind: use.kind, day: use.day, cover, taken, hay, money: long + season.scenario.prices.mowingPerHa, closingShort: 0 };
 }
 
 function closing(season: Season, ground: Ground, k: number, from: Moment, n: number): Way {
@@ -152,7 +166,7 @@ function closing(season: Season, ground: Ground, k: number, from: Moment, n: num
   const { closingWish, closingPrice } = ground.figures;
   const short = ground.like.inHand[season.days - 1] ? Math.max(0, closingWish - cover) / 1000 : 0;
   const money = short * closingPrice + longMoney(season, ground, from, season.days);
-  return { ground: k, from: n, to: null, kind: "close", week: weeksIn(season).length - 1, day: season.days, cover, taken: 0, hay: 0, money };
+  return { ground: k, from: n, to: null, kind: "close", week: weeksIn(season).length - 1, day: season.days, cover, taken: 0, hay: 0, money, closingShort: short };
 }
 
 function restMoney({ figures, cellHa }: Ground, daysShort: number): number {
