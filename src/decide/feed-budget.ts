@@ -129,8 +129,11 @@ function inHand(programme: Programme, answer: Float64Array, w: number): Pick<Fee
   return { standingKg, daysInHand: daily > 0 ? daysAhead(standingKg, daily) : null, daysWished: grassWish(season, first) };
 }
 
-function standsOn({ ways, season }: Programme, way: Way, day: number): boolean {
-  return ways.moments[way.from]!.day <= day && (way.day > day || (way.kind === "close" && day === season.days));
+/** On the evening before a day: mouths that come in the morning have not been there, the mower has. */
+function standsOn({ ways }: Programme, way: Way, day: number): boolean {
+  const from = ways.moments[way.from]!;
+  const begun = from.day < day || (from.day === day && from.grazed !== day);
+  return begun && (way.day > day || (way.day === day && !way.kind.endsWith("cut")));
 }
 
 function coverAt({ season, grounds, ways }: Programme, way: Way, day: number): number {

@@ -23,8 +23,7 @@ export const SURPLUS_DAYS = 20;
 export function pinches(weeks: readonly FeedWeek[]): readonly WeekSpan[] {
   const fed = weeks.some((week) => hayDaysOf(week) > PART_OF_DAY);
   if (!fed) return [];
-  return spansOf(weeks, (week) => hayDaysOf(week) > PART_OF_DAY || (week.worth >= NEAR_HAY && week.daysInHand !== null))
-    .filter(({ hayDays }, _, all) => hayDays > PART_OF_DAY || all.length > 0);
+  return spansOf(weeks, (week) => hayDaysOf(week) > PART_OF_DAY || (week.worth >= NEAR_HAY && week.daysInHand !== null));
 }
 
 /** Weeks that end with more grass standing than can be eaten in time. */

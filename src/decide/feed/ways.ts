@@ -8,6 +8,8 @@ const EVERY_WEEK = 12;
 /** What a grazing takes at least, kg DM/ha: down to the residual; or, of long grass, down to what may be entered again at once. */
 const LEAST_BITE = 50;
 const LEAST_LIGHT = 300;
+/** Months in which hay is made beside the owner's own cuts, January 1: May to September (common practice). */
+const HAY_MONTHS = [5, 9] as const;
 /** Cut by then or not at all: a cut that waits longer only loses value, kg DM/ha above what it is worth making from. */
 const CUT_WITHIN = 900;
 
@@ -96,7 +98,8 @@ function usesIn(season: Season, ground: Ground, { first, days }: { first: number
   const { residual, entry, stubble } = ground.figures;
   const own = like.ownerCuts.filter(({ day }) => day >= first && day < first + days).map(({ day }): Use => ({ kind: "own-cut", day: day + 1, leaves: stubble }));
   const graze = open.length === 0 ? [] : [...new Set([residual, Math.max(residual, entry)])].map((leaves): Use => ({ kind: "graze", day: middleOf(open), leaves }));
-  const cut: Use[] = like.mow && free.length > 0 && own.length === 0 ? [{ kind: "cut", day: middleOf(free) + 1, leaves: stubble }] : [];
+  const month = season.month[first]! + 1;
+  const cut: Use[] = like.mow && free.length > 0 && own.length === 0 && month >= HAY_MONTHS[0] && month <= HAY_MONTHS[1] ? [{ kind: "cut", day: middleOf(free) + 1, leaves: stubble }] : [];
   return [...graze, ...cut, ...own].sort((a, b) => a.day - b.day);
 }
 

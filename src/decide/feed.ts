@@ -1,0 +1,39 @@
+import type { Scenario } from "../farm/scenario.js";
+import type { PricingSolver } from "../programme/solver.js";
+import { buildSeason } from "../season/build-season.js";
+import { feedBudget, type FeedWeek } from "./feed-budget.js";
+import { carries, type Carries } from "./feed/carry.js";
+import { drops, type Drops } from "./feed/drop.js";
+import { pinches, surpluses, tightest, type WeekSpan } from "./feed/pinch.js";
+import { worths, type Worth } from "./feed/worth.js";
+import { groupNeed, type GroupNeed } from "./land.js";
+
+/** All that a season's feed budget has to say. */
+export interface Feed {
+  readonly groups: readonly GroupNeed[];
+  readonly weeks: readonly FeedWeek[];
+  readonly pinches: readonly WeekSpan[];
+  readonly surpluses: readonly WeekSpan[];
+  readonly tightest: number | null;
+  readonly carries: readonly Carries[];
+  readonly drops: Drops;
+  readonly worths: readonly Worth[];
+}
+
+/** Grass and mouths week by week: where it pinches, what the land carries, what to drop for hay, what one more of each is worth. */
+export async function feedOf(scenario: Scenario, solver: PricingSolver): Promise<Feed> {
+  const season = buildSeason(scenario);
+  const budget = await feedBudget(season, solver);
+  const spans = pinches(budget.weeks);
+  const months = budget.programme.months.filter((month) => spans.some(({ from, to }) => budget.weeks.slice(from, to + 1).some(({ day }) => season.month[day] === month)));
+  return {
+    groups: season.groups.map((_, g) => groupNeed(season, g)),
+    weeks: budget.weeks,
+    pinches: spans,
+    surpluses: surpluses(budget.weeks),
+    tightest: tightest(budget.weeks),
+    carries: await carries(budget, solver),
+    drops: await drops(budget, solver),
+    worths: await worths(budget, months, solver),
+  };
+}
