@@ -1,6 +1,7 @@
 import { checkCommand } from "./check.js";
 import { CHANGE_OPTION, flag, JSON_OPTION, needed, valued, withExamples, type CommandLine } from "./command-line.js";
-import { CHECK, EXAMPLES, PLAN, READ } from "./examples.js";
+import { CHECK, EXAMPLES, FEED, PLAN, READ } from "./examples.js";
+import { feedCommand } from "./feed.js";
 import { EFFORTS, readChanges, readPlanOptions } from "./options.js";
 import { planCommand } from "./plan.js";
 import { readCommand } from "./read.js";
@@ -20,6 +21,13 @@ const PLAN_OPTIONS = {
   ...JSON_OPTION,
 };
 const CHECK_OPTIONS = { ...CHANGE_OPTION, ...JSON_OPTION };
+
+const FEED_OPTIONS = {
+  out: valued("Folder for the picture, feed-budget.html; none is written unless given"),
+  replace: flag("Write over a picture that is there"),
+  ...CHANGE_OPTION,
+  ...JSON_OPTION,
+};
 
 const readLine: CommandLine = {
   name: "read",
@@ -48,5 +56,14 @@ const checkLine: CommandLine = {
       choose(() => checkCommand({ ...given, changes: readChanges(given.change) }, screen))),
 };
 
+const feedLine: CommandLine = {
+  name: "feed",
+  takes: "a farm file",
+  options: Object.keys(FEED_OPTIONS),
+  add: (cli, screen, choose) =>
+    cli.command("feed <farm>", FEED, (command) => withExamples(command, EXAMPLES.feed).positional("farm", FARM).options(FEED_OPTIONS), (given) =>
+      choose(() => feedCommand({ ...readPlanOptions({ out: given.out, change: given.change }), farm: given.farm, replace: given.replace }, screen))),
+};
+
 /** All commands, in the order of the help. */
-export const COMMANDS: readonly CommandLine[] = [readLine, planLine, checkLine];
+export const COMMANDS: readonly CommandLine[] = [readLine, planLine, checkLine, feedLine];

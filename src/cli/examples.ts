@@ -7,6 +7,7 @@ export const WHAT_IT_IS = [
 
 export const READ = "Read a farm file: what is wrong in it, what the land grows, and whether there are cells enough";
 export const PLAN = "Plan the season and write the grid (HTML to print, CSV for a spreadsheet) and plan.json";
+export const FEED = "Grass against mouths week by week: where it pinches, what the land carries, what to cut";
 export const CHECK = "Check a plan against all rules: plan.json, or a grid typed in a spreadsheet (CSV)";
 
 export interface Example {
@@ -14,7 +15,7 @@ export interface Example {
   readonly says: string;
 }
 
-export const EXAMPLES: Readonly<Record<"inbye" | "read" | "plan" | "check", readonly Example[]>> = {
+export const EXAMPLES: Readonly<Record<"inbye" | "read" | "plan" | "check" | "feed", readonly Example[]>> = {
   inbye: [
     { line: "read scenarios/withy-end.yaml", says: "is the farm file right, and is there land enough?" },
     { line: "plan scenarios/withy-end.yaml", says: "plan the season; the sheets go to plans/withy-end" },
@@ -32,6 +33,11 @@ export const EXAMPLES: Readonly<Record<"inbye" | "read" | "plan" | "check", read
   check: [
     { line: "check scenarios/withy-end.yaml plans/withy-end/plan.json", says: "the plan as it was written" },
     { line: "check scenarios/withy-end.yaml plans/withy-end/grid.csv", says: "the grid after a change by hand" },
+  ],
+  feed: [
+    { line: "feed scenarios/sun-brae.yaml", says: "in which weeks grass runs short, and by how much" },
+    { line: "feed scenarios/sun-brae.yaml --out plans/feed", says: "also draws it, as plans/feed/feed-budget.html" },
+    { line: "feed scenarios/withy-end.yaml --change scenarios/changes/two-more-cows.yaml", says: "the same with two more cows" },
   ],
 };
 

@@ -12,6 +12,8 @@ import { groupNeed, type GroupNeed } from "./land.js";
 export interface Feed {
   readonly groups: readonly GroupNeed[];
   readonly weeks: readonly FeedWeek[];
+  /** All that stands on ground in hand on the first morning, kg DM. */
+  readonly startKg: number;
   readonly pinches: readonly WeekSpan[];
   readonly surpluses: readonly WeekSpan[];
   readonly tightest: number | null;
@@ -29,6 +31,7 @@ export async function feedOf(scenario: Scenario, solver: PricingSolver): Promise
   return {
     groups: season.groups.map((_, g) => groupNeed(season, g)),
     weeks: budget.weeks,
+    startKg: season.cells.reduce((sum, { inHand, startCover, areaHa }) => sum + (inHand[0] ? startCover * areaHa : 0), 0),
     pinches: spans,
     surpluses: surpluses(budget.weeks),
     tightest: tightest(budget.weeks),

@@ -15,7 +15,7 @@ export interface Layout {
   /** Sets of groups that may pass onto the same ground, and which of them each ground has. */
   readonly doors: readonly (readonly number[])[];
   readonly doorOf: readonly number[];
-  /** Calendar months of the season, 1 to 12, in order. */
+  /** Calendar months of the season, 0 for January, in order. */
   readonly months: readonly number[];
   /** Weekly walks on which grass in hand is asked for. */
   readonly walks: readonly number[];

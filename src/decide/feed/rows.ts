@@ -56,7 +56,7 @@ export function storeRow({ season, ways: { ways }, needs, weeks }: Layout, at: C
 export function givenRows({ season, needs, weeks, months }: Layout, at: Columns): readonly ModelRow[] {
   return months.map((month) => {
     const own = needs.flatMap((byWeek, g) => weeks.flatMap(({ first }, w) => (season.month[first] === month ? [{ column: at.given(g, w), kg: byWeek[w]!.hayDayKg }] : [])));
-    return { name: `hay given in month ${month}`, least: -Infinity, most: 0, columns: own.map(({ column }) => column), values: own.map(({ kg }) => kg / KG) };
+    return { name: `hay given in month ${month + 1}`, least: -Infinity, most: 0, columns: own.map(({ column }) => column), values: own.map(({ kg }) => kg / KG) };
   });
 }
 

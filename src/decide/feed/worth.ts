@@ -6,7 +6,7 @@ import { feedBudget, type FeedBudget } from "../feed-budget.js";
 /** What one more would be worth, in money of the season; below nothing where it would cost. */
 export interface Worth {
   readonly of: "hay to feed" | "hay in store" | "hectare" | "head";
-  /** Month 1 to 12 of hay to feed; the group of a head. */
+  /** Month of hay to feed, 0 for January; the group of a head. */
   readonly month: number | null;
   readonly group: string | null;
   readonly money: number;
