@@ -1,4 +1,5 @@
 import type { GroupFeed } from "../decide/feed-budget.js";
+import { isGrazer } from "../farm/scenario.js";
 import { addDays } from "../quantity/calendar.js";
 import { dayMonth, spanWords } from "../sheets/day-words.js";
 import { areaWords, hayWords } from "../sheets/figure-words.js";
@@ -23,7 +24,7 @@ export function feedText(seen: FeedSeen, screen: Screen): string {
     ...changes.map((title) => `  with: ${title}`),
     ...part("Cells needed, and cells there are", needPart(feed).map((row) => wrapped(row, columns, 4))),
     ...part("Where grass runs short", lines(pinchRows(seen))),
-    ...part("Where there is more than the stock can eat", lines(surplusRows(seen))),
+    ...part("Where there is grass to spare", lines(surplusRows(seen))),
     ...part("Cells to drop out of the round and mow", lines(dropRows(seen))),
     ...part("What the land can carry", carryRows(seen, columns)),
     ...part("What one more would be worth", lines(worthRows(seen))),
@@ -63,7 +64,7 @@ function noPinch({ scenario, feed }: Pick<FeedSeen, "scenario" | "feed">): strin
 
 /** Yard days that no grass could save. */
 function keptInRows({ scenario, feed }: Pick<FeedSeen, "scenario" | "feed">): readonly string[] {
-  return scenario.groups.flatMap(({ name }) => {
+  return scenario.groups.filter(({ kind }) => isGrazer(kind)).flatMap(({ name }) => {
     const last = feed.weeks.length - 1;
     const days = sumOf(feed, 0, last, name, (one) => one.keptInDays);
     const kg = sumOf(feed, 0, last, name, (one) => one.keptInHayStoredKg);
@@ -74,7 +75,7 @@ function keptInRows({ scenario, feed }: Pick<FeedSeen, "scenario" | "feed">): re
 function surplusRows({ scenario, feed }: FeedSeen): readonly string[] {
   return feed.surpluses.map(({ from, to }) => {
     const most = Math.max(...feed.weeks.slice(from, to + 1).map(({ daysInHand }) => daysInHand ?? 0));
-    return `${weeksWords({ scenario, feed }, from, to)}: more than 20 days of grass ahead, up to ${Math.round(most)}.`;
+    return `${weeksWords({ scenario, feed }, from, to)}: more than 20 days of grass ahead (up to ${Math.round(most)}), and no later week wants it.`;
   });
 }
 
@@ -94,7 +95,8 @@ function dropRows({ scenario, feed }: FeedSeen): readonly string[] {
 function carryRows({ scenario, feed }: FeedSeen, columns: number): readonly string[] {
   if (feed.carries.length === 0) return [];
   const headOf = (name: string): number => scenario.groups.find((one) => one.name === name)!.head;
-  const rows = feed.carries.map(({ groups, withoutHay, withHay }) => [groups.join(" + "), groups.map(headOf).join(" + "), withoutHay.head.join(" + "), withHay.head.join(" + ")]);
+  const withOthers = (name: string): string => [name, ...scenario.groups.filter((one) => one.runsWith?.with === name).map((one) => one.name)].join(" with ");
+  const rows = feed.carries.map(({ groups, withoutHay, withHay }) => [groups.map(withOthers).join(" + "), groups.map(headOf).join(" + "), withoutHay.head.join(" + "), withHay.head.join(" + ")]);
   const { winterNeedKg } = scenario.hay;
   const winter = winterNeedKg > 0 ? ` The winter's ${tonnesWords(winterNeedKg, scenario.units)} are not kept back.` : "";
   const alone = feed.carries.length > 1 ? "Each by itself, the other grazers gone; the last line all together, as they stand to each other now. " : "";
@@ -119,7 +121,7 @@ function weekRows({ scenario, feed }: FeedSeen): readonly string[] {
 
 function markOf({ pinches, surpluses }: FeedSeen["feed"], w: number): string {
   if (pinches.some(({ from, to }) => w >= from && w <= to)) return "short";
-  return surpluses.some(({ from, to }) => w >= from && w <= to) ? "over" : "";
+  return surpluses.some(({ from, to }) => w >= from && w <= to) ? "spare" : "";
 }
 
 function weeksWords({ scenario, feed }: Pick<FeedSeen, "scenario" | "feed">, from: number, to: number): string {

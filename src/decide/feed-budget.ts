@@ -68,7 +68,7 @@ export async function feedBudget(season: Season, solver: PricingSolver): Promise
 }
 
 /** The weeks of an answer. */
-export function feedWeeks(programme: Programme, answer: Float64Array, prices: Float64Array | null): readonly FeedWeek[] {
+export function feedWeeks(programme: Programme, answer: Float64Array, prices: Float64Array): readonly FeedWeek[] {
   return programme.weeks.map((_, w) => {
     const groups = programme.season.groups.map((_group, g) => groupFeed(programme, answer, g, w));
     const total = (of: (one: GroupFeed) => number) => groups.reduce((sum, one) => sum + of(one), 0);
@@ -78,7 +78,7 @@ export function feedWeeks(programme: Programme, answer: Float64Array, prices: Fl
     return {
       day: programme.weeks[w]!.first, eatenKg, troddenKg: eatenKg * programme.season.scenario.troddenShare,
       hayKg: eatenOf(total((one) => one.hayStoredKg)), keptInHayKg: eatenOf(total((one) => one.keptInHayStoredKg)),
-      ...groundWeek(programme, answer, w), ...inHand(programme, answer, w), worth: prices ? worthOf(programme, prices, w) : 0, groups,
+      ...groundWeek(programme, answer, w), ...inHand(programme, answer, w), worth: worthOf(programme, prices, w), groups,
     };
   });
 }

@@ -25,18 +25,20 @@ export interface Feed {
 /** Grass and mouths week by week: where it pinches, what the land carries, what to drop for hay, what one more of each is worth. */
 export async function feedOf(scenario: Scenario, solver: PricingSolver): Promise<Feed> {
   const season = buildSeason(scenario);
-  const budget = await feedBudget(season, solver);
-  const spans = pinches(budget.weeks);
-  const months = budget.programme.months.filter((month) => spans.some(({ from, to }) => budget.weeks.slice(from, to + 1).some(({ day }) => season.month[day] === month)));
+  const ideal = await feedBudget(season, solver);
+  const { budget, ...mown } = await drops(ideal, solver);
+  const { weeks } = budget;
+  const short = pinches(weeks);
+  const months = ideal.programme.months.filter((month) => short.some(({ from, to }) => weeks.slice(from, to + 1).some(({ day }) => season.month[day] === month)));
   return {
     groups: season.groups.map((_, g) => groupNeed(season, g)),
-    weeks: budget.weeks,
+    weeks,
     startKg: season.cells.reduce((sum, { inHand, startCover, areaHa }) => sum + (inHand[0] ? startCover * areaHa : 0), 0),
-    pinches: spans,
-    surpluses: surpluses(budget.weeks),
-    tightest: tightest(budget.weeks),
+    pinches: short,
+    surpluses: surpluses(weeks),
+    tightest: tightest(weeks),
     carries: await carries(budget, solver),
-    drops: await drops(budget, solver),
-    worths: await worths(budget, months, solver),
+    drops: mown,
+    worths: await worths(ideal, months, solver),
   };
 }

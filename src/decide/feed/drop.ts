@@ -27,6 +27,11 @@ export interface Drops {
   readonly pays: "winter" | "price" | null;
 }
 
+/** The same with the budget in which cells are mown whole: those for the winter's hay, or none but the owner's. */
+export interface Mown extends Drops {
+  readonly budget: FeedBudget;
+}
+
 /** More hay fed than without the cuts would be a poor bargain: days that are let pass as rounding to whole cells. */
 const MORE_HAY_DAYS = 0.5;
 /** Hay that no winter ever needs, kg: every tonne made is then worth its price. */
@@ -37,14 +42,16 @@ const GUARD = 60;
  * Cells to drop for a cut: where the budget mows, by whole named cells, tried again as such. Where it mows nothing though grass
  * is ahead, the cuts that pay when hay is worth its price.
  */
-export async function drops(budget: FeedBudget, solver: PricingSolver): Promise<Drops> {
-  const own = await dropsOf(budget, budget, solver);
-  if (own.length > 0) return { drops: own, pays: "winter" };
-  if (surpluses(budget.weeks).length === 0) return { drops: [], pays: null };
+export async function drops(budget: FeedBudget, solver: PricingSolver): Promise<Mown> {
+  const plain = await mownAsChosen(budget.programme, [], solver);
+  if (!plain) throw new Error("a season without cuts beside the owner's has no budget");
+  const own = await dropsOf(budget, plain, solver);
+  if (own.drops.length > 0) return { ...own, pays: "winter" };
+  if (surpluses(plain.weeks).length === 0) return { drops: [], pays: null, budget: plain };
   const { scenario } = budget.programme.season;
   const sold = await feedBudget(buildSeason({ ...scenario, hay: { ...scenario.hay, winterNeedKg: scenario.hay.inStoreKg + ALL_IT_CAN_MAKE } }), solver);
-  const priced = await dropsOf(sold, budget, solver);
-  return { drops: priced, pays: priced.length > 0 ? "price" : null };
+  const priced = await dropsOf(sold, plain, solver);
+  return { drops: priced.drops, pays: priced.drops.length > 0 ? "price" : null, budget: plain };
 }
 
 /** Ground and week of a cut, with the cells that make it up best. */
@@ -58,13 +65,13 @@ interface Chosen {
   readonly hayPerHa: number;
 }
 
-async function dropsOf(mown: FeedBudget, plain: FeedBudget, solver: PricingSolver): Promise<readonly Drop[]> {
+async function dropsOf(mown: FeedBudget, plain: FeedBudget, solver: PricingSolver): Promise<Pick<Mown, "drops" | "budget">> {
   const most = hayDays(plain.weeks) + MORE_HAY_DAYS;
   for (let chosen = chosenCells(mown); chosen.length > 0; chosen = chosen.slice(0, -1)) {
-    const tried = await mownAsChosen(mown.programme, chosen, solver);
-    if (tried && hayDays(tried) <= most) return chosen.map((one) => dropOf(mown.programme, one, tried));
+    const budget = await mownAsChosen(mown.programme, chosen, solver);
+    if (budget && hayDays(budget.weeks) <= most) return { drops: chosen.map((one) => dropOf(mown.programme, one, budget.weeks)), budget };
   }
-  return [];
+  return { drops: [], budget: plain };
 }
 
 const hayDays = (weeks: FeedBudget["weeks"]): number => weeks.reduce((sum, { groups }) => sum + groups.reduce((days, one) => days + one.hayDays, 0), 0);
@@ -106,7 +113,7 @@ function areaOf({ season }: Programme, cells: readonly number[]): number {
 }
 
 /** The budget with these cells mown in these weeks and no other wished cut; null where that cannot be. */
-async function mownAsChosen(programme: Programme, chosen: readonly Chosen[], solver: PricingSolver): Promise<FeedBudget["weeks"] | null> {
+async function mownAsChosen(programme: Programme, chosen: readonly Chosen[], solver: PricingSolver): Promise<FeedBudget | null> {
   const { model, ways: { ways } } = programme;
   const upper = model.upper.slice();
   const planned = (week: number, ground: number) => chosen.some((one) => one.week === week && one.ground === ground);
@@ -118,7 +125,8 @@ async function mownAsChosen(programme: Programme, chosen: readonly Chosen[], sol
     return { name: `cut of ground ${ground} in week ${week}`, least: areaHa, most: areaHa, columns, values: columns.map(() => 1) };
   });
   const solved = await solver.relax({ ...model, upper, rows: [...model.rows, ...rows] }, GUARD);
-  return solved.kind === "optimal" ? feedWeeks(programme, solved.columns, null) : null;
+  if (solved.kind !== "optimal") return null;
+  return { programme, answer: solved.columns, money: solved.value, weeks: feedWeeks(programme, solved.columns, solved.rowPrices) };
 }
 
 function dropOf(programme: Programme, { ground, week, cells, areaHa, from, cutOn, hayPerHa }: Chosen, weeks: FeedBudget["weeks"]): Drop {

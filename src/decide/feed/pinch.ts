@@ -11,10 +11,12 @@ export interface WeekSpan {
 
 /** From so much up a day's feed is worth about a day on hay: hay fed in such a week is not fed too soon or too late. */
 const NEAR_HAY = 0.95;
+/** Grass worth less than this share of hay is to spare. */
+const SPARE = 0.5;
 /** Part of a day on hay that counts. */
 const PART_OF_DAY = 0.05;
 /** Days of grass ahead above which there is too much (Irish Farmers Journal, spring grass). */
-export const SURPLUS_DAYS = 20;
+const SURPLUS_DAYS = 20;
 
 /**
  * Weeks in which grass runs short: those in which the budget feeds hay, and those in which a day on hay instead of grass would
@@ -26,9 +28,9 @@ export function pinches(weeks: readonly FeedWeek[]): readonly WeekSpan[] {
   return spansOf(weeks, (week) => hayDaysOf(week) > PART_OF_DAY || (week.worth >= NEAR_HAY && week.daysInHand !== null));
 }
 
-/** Weeks that end with more grass standing than can be eaten in time. */
+/** Weeks that end with more grass standing than is eaten in time, and that no later week is short of. */
 export function surpluses(weeks: readonly FeedWeek[]): readonly WeekSpan[] {
-  return spansOf(weeks, (week) => (week.daysInHand ?? 0) > SURPLUS_DAYS);
+  return spansOf(weeks, (week) => (week.daysInHand ?? 0) > SURPLUS_DAYS && week.worth < SPARE);
 }
 
 /** The week that ends with the fewest days of grass ahead against the wish; null where no grazers are out. */

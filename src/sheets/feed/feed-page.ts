@@ -1,5 +1,4 @@
 import type { Feed } from "../../decide/feed.js";
-import { SURPLUS_DAYS } from "../../decide/feed/pinch.js";
 import type { Scenario } from "../../farm/scenario.js";
 import { escaped, line, mm, rect, text } from "../grid/svg.js";
 import { bandY, frameOf, hatch, HEIGHT, needOf, scaleFor, scaleMarks, shown, weekHeads, weekX, WIDTH, type Band, type Frame } from "./frame.js";
@@ -7,8 +6,8 @@ import { feedTable } from "./feed-table.js";
 
 /** Days ahead beyond which a column is cut off: more is only more of the same. */
 const MOST_DAYS = 40;
-const FEED_BAND = { top: 22, bottom: 98 };
-const DAYS_BAND = { top: 124, bottom: 164, most: MOST_DAYS };
+const FEED_BAND = { top: 24, bottom: 98 };
+const DAYS_BAND = { top: 126, bottom: 164, most: MOST_DAYS };
 
 /** Growth, need and shortfall by week as one self-contained page: a drawing to print, and the same as a table. */
 export function feedPage(scenario: Scenario, feed: Feed): string {
@@ -61,7 +60,7 @@ ${scaleMarks(band, step, (amount) => String(Math.round(amount)))}
 ${weekHeads(frame, band)}
 ${weeks.map((_, w) => feedColumn(frame, band, w)).join("\n")}
 ${needLine(frame, band)}
-${text(0, 115, `Days of grass ahead when the week ends (above ${MOST_DAYS} cut off)`, { pt: 12, bold: true })}
+${text(0, 114, `Days of grass ahead when the week ends (above ${MOST_DAYS} cut off)`, { pt: 12, bold: true })}
 ${scaleMarks(DAYS_BAND, 10, String)}
 ${weekHeads(frame, DAYS_BAND)}
 ${weeks.map((_, w) => daysColumn(frame, w)).join("\n")}
@@ -77,7 +76,7 @@ function key(y: number): string {
     line(26, y - 1.2, 32, y - 1.2, 'class="stroke" stroke-width="0.9"'), text(34, y, "needed by all that are here", { pt: 9 }),
     box(84, 'fill="#000"'), text(92, y, "short: made up with hay, or kept in by your dates", { pt: 9 }),
     line(174, y - 1.2, 180, y - 1.2, 'class="stroke" stroke-width="0.5" stroke-dasharray="1.4 0.9"'), text(182, y, "days wanted ahead", { pt: 9 }),
-    text(216, y, "S  grass runs short   O  over 20 days", { pt: 9, bold: true, room: WIDTH - 217 }),
+    text(216, y, "S  grass runs short   M  more than is eaten", { pt: 9, bold: true, room: WIDTH - 217 }),
   ].join("\n");
 }
 
@@ -118,7 +117,7 @@ function daysColumn(frame: Frame, w: number): string {
 /** Under the days: a letter for weeks that pinch, another for weeks with too much. */
 function weekMark(frame: Frame, w: number): string {
   const short = frame.feed.pinches.some(({ from, to }) => w >= from && w <= to);
-  const over = (frame.feed.weeks[w]!.daysInHand ?? 0) > SURPLUS_DAYS;
-  const letter = short ? "S" : over ? "O" : "";
+  const over = frame.feed.surpluses.some(({ from, to }) => w >= from && w <= to);
+  const letter = short ? "S" : over ? "M" : "";
   return letter === "" ? "" : text(weekX(frame, w) + frame.weekWidth / 2, DAYS_BAND.bottom + 9, letter, { pt: 10, bold: true, anchor: "middle" });
 }

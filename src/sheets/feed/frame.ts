@@ -40,7 +40,7 @@ export function bandY({ top, bottom, most }: Band, amount: number): number {
 
 /** A round figure at or above the greatest amount, and the step of its marks. */
 export function scaleFor(greatest: number): { readonly most: number; readonly step: number } {
-  const rough = Math.max(greatest, 1e-9) / 4;
+  const rough = Math.max(greatest, 1e-9) / 5;
   const power = 10 ** Math.floor(Math.log10(rough));
   const step = [1, 2, 5, 10].map((one) => one * power).find((one) => one >= rough - 1e-12)!;
   return { step, most: Math.ceil(greatest / step - 1e-9) * step || step };
@@ -72,7 +72,7 @@ export function weekHeads(frame: Frame, band: Band): string {
     const [x, first] = [weekX(frame, w), w === 0 || monthOf(date) !== monthOf(dates[w - 1]!)];
     const room = dates.slice(w).findIndex((one) => monthOf(one) !== monthOf(date));
     const wide = (room < 0 ? dates.length - w : room) * frame.weekWidth;
-    const month = first ? line(x, band.top - 5, x, band.bottom + 5, 'class="stroke" stroke-width="0.2"') + text(x + 1, band.top - 1.5, monthName(monthOf(date)), { pt: 9, bold: true, room: wide - 1.5 }) : "";
+    const month = first ? line(x, band.top - 7, x, band.bottom + 5, 'class="stroke" stroke-width="0.2"') + text(x + 1, band.top - 3.8, monthName(monthOf(date)), { pt: 9, bold: true, room: wide - 1.5 }) : "";
     return month + text(x + frame.weekWidth / 2, band.bottom + 3.6, String(dayFigure(date)), { pt: 7, anchor: "middle", room: frame.weekWidth - 0.3 });
   }).join("\n");
 }
