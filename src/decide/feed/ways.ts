@@ -11,7 +11,7 @@ const LEAST_LIGHT = 300;
 /** Months in which hay is made beside the owner's own cuts, January 1: May to September (common practice). */
 const HAY_MONTHS = [5, 9] as const;
 /** Cut by then or not at all: a cut that waits longer only loses value, kg DM/ha above what it is worth making from. */
-const CUT_WITHIN = 900;
+const CUT_WITHIN = 600;
 
 /** A morning from which some ground grows on: the season's first, or that after a grazing or a cut. */
 export interface Moment {
