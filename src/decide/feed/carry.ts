@@ -89,13 +89,16 @@ function mayGraze({ ways: { ways }, grounds }: Programme, g: number, w: number):
   return ways.some((way) => way.kind === "graze" && way.week === w && grounds[way.ground]!.groups.includes(g));
 }
 
-/** Hay fed, on days kept in too, is in store or made; the winter's is not kept back. */
-function hayRow({ model, rowOf, season, needs, at }: Programme, groups: readonly number[]): ModelRow {
+/** Hay fed to the herd, on days kept in too, is in store or made; the winter's is not kept back, nor the little that birds and pigs take. */
+function hayRow({ model, rowOf, season, needs, at, weeks }: Programme, groups: readonly number[]): ModelRow {
   const row = model.rows[rowOf.store]!;
-  const fixed = (asked: boolean): number =>
-    needs.reduce((sum, byWeek, g) => sum + (season.groups[g]!.grazer === asked && (!asked || groups.includes(g)) ? byWeek.reduce((kg, week) => kg + week.fixedHayKg, 0) : 0), 0) / 1000;
-  const [columns, values] = [row.columns.slice(1), row.values.slice(1)];
-  return { name: "hay on the farm", least: fixed(false) - season.scenario.hay.inStoreKg / 1000, most: Infinity, columns: [...columns, at.count], values: [...values, -fixed(true)] };
+  const fixed = groups.reduce((sum, g) => sum + needs[g]!.reduce((kg, week) => kg + week.fixedHayKg, 0), 0) / 1000;
+  const others = new Set([at.short, ...season.groups.flatMap((_, g) => (groups.includes(g) ? [] : weeks.map((_week, w) => at.hay(g, w))))]);
+  const kept = row.columns.map((_, i) => i).filter((i) => !others.has(row.columns[i]!));
+  return {
+    name: "hay on the farm", least: -season.scenario.hay.inStoreKg / 1000, most: Infinity,
+    columns: [...kept.map((i) => row.columns[i]!), at.count], values: [...kept.map((i) => row.values[i]!), -fixed],
+  };
 }
 
 function closingRow({ ways: { ways } }: Programme, answer: Float64Array): ModelRow {
