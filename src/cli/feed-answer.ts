@@ -103,7 +103,8 @@ export function feedAnswer({ scenario, feed, changes, files, notes }: FeedSeen):
     standingAtStartKg: feed.startKg,
     weeks: feed.weeks.map((one, w) => ({
       firstDay: weekDay(w), grownKg: one.grownKg,
-      groups: one.groups.map(({ group: name, grassKg, hayStoredKg, hayDays, keptInDays, keptInHayStoredKg }) => ({ group: name, grassKg, hayKg: hayStoredKg, yardDays: hayDays, keptInDays, keptInHayKg: keptInHayStoredKg })),
+      groups: one.groups.map(({ group: name, grassKg, hayStoredKg, hayDays, keptInDays, keptInHayStoredKg }) => (
+        { group: name, grassKg, hayKg: hayStoredKg, yardDays: hayDays, keptInDays, keptInHayKg: keptInHayStoredKg })),
       eatenKg: one.eatenKg, troddenKg: one.troddenKg, ownCutKg: one.ownCutKg, cutKg: one.cutKg, joinedKg: one.joinedKg, coverKg: one.coverKg, standingKg: one.standingKg,
       daysAhead: one.daysInHand, daysWished: one.daysWished, short: inSpans(feed.pinches, w), surplus: inSpans(feed.surpluses, w),
     })),

@@ -50,7 +50,8 @@ function pinchRows({ scenario, feed }: FeedSeen): readonly string[] {
     if (groups.length === 0) return `${when}: only just enough. A day on hay now saves as much grass for the short weeks.`;
     const who = groups.map(({ name, days }) => `${name} ${days < DAY_SHARE ? "part of a day" : `about ${countWords(Math.round(days), "day")}`}`).join(", ");
     const long = to - from >= 2 ? " On which of these days you feed it matters little: hay fed early leaves grass for later." : "";
-    return `${when}: grass does not reach. Hay in the yard: ${who}, ${hayWords(hayStoredKg, scenario.units)}.${long}`;
+    const most = to - from + 1 > feed.weeks.length / 2 ? " That is most of the season: there are more mouths than the land feeds." : "";
+    return `${when}: grass does not reach. Hay in the yard: ${who}, ${hayWords(hayStoredKg, scenario.units)}.${long}${most}`;
   });
   return [...(rows.length > 0 ? rows : [noPinch({ scenario, feed })]), ...keptInRows({ scenario, feed })];
 }

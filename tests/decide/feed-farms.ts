@@ -44,5 +44,6 @@ export function chanceFarm(seed: number): Scenario {
   const flock = group("Ewes", { kind: "sheep", animalClass: "ewe", head: whole(5, 25), weightKg: 70, mayEnter: [cells[0]!.name] });
   const hens = group("Hens", { kind: "layers", animalClass: "", head: 60, weightKg: 1.9, intake: { kgDmPerHeadDay: 0.025 }, strip: { areaHa: 0.01, days: 3, movedBy: "hand", stepMinutes: 30, nets: 1, pen: "House" } });
   const groups: Group[] = [herd, ...(luck(0.5) ? [flock] : []), ...(luck(0.5) ? [hens] : [])];
-  return tinyFarm({ days, firstDay, cells, groups, more: { hay: { inStoreKg: whole(0, 2000), winterNeedKg: whole(0, 3000), dryMatter: 0.88, feedOutLoss: 0.1, storeLoss: 0.05 } } });
+  const hay = { inStoreKg: whole(0, 2000), winterNeedKg: whole(0, 3000), dryMatter: 0.88, feedOutLoss: 0.1, storeLoss: 0.05 };
+  return tinyFarm({ days, firstDay, cells, groups, more: { hay } });
 }

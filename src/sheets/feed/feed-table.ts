@@ -14,7 +14,8 @@ export function feedTable({ season, units }: Scenario, { weeks, pinches, surplus
   const rows = weeks.map((week, w) => {
     const days = week.daysInHand === null ? ["", ""] : [String(Math.round(week.daysInHand)), String(week.daysWished)];
     const mark = within(pinches, w) ? "short" : within(surpluses, w) ? "spare" : "";
-    return [dayMonth(addDays(season.firstDay, week.day)), ...[week.grownKg, week.eatenKg, week.hayKg + week.keptInHayKg, week.ownCutKg + week.cutKg, week.standingKg].map(figure), ...days, mark];
+    const figures = [week.grownKg, week.eatenKg, week.hayKg + week.keptInHayKg, week.ownCutKg + week.cutKg, week.standingKg].map(figure);
+    return [dayMonth(addDays(season.firstDay, week.day)), ...figures, ...days, mark];
   });
   const cells = (tag: "th" | "td", boxes: readonly string[]): string => boxes.map((box) => `<${tag}>${escaped(box)}</${tag}>`).join("");
   return `<table>
