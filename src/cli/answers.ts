@@ -2,6 +2,7 @@
 import { z } from "zod";
 import { breach, byRule, charge, day, daysByGroup, finding, gives, money, season, wayOut } from "./answer-parts.js";
 import { pensAnswerShape } from "./pens-answer.js";
+import { feedAnswerShape } from "./feed-answer.js";
 
 const findingsAnswer = z.strictObject({
   findings: z.array(finding).min(1),
@@ -105,6 +106,7 @@ export const ANSWERS = {
   "plan-answer": planAnswer,
   "check-answer": checkAnswer,
   "pens-answer": pensAnswerShape,
+  "feed-answer": feedAnswerShape(finding),
 } as const;
 
 export type AnswerName = keyof typeof ANSWERS;

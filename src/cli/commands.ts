@@ -1,6 +1,7 @@
 import { checkCommand } from "./check.js";
 import { CHANGE_OPTION, flag, JSON_OPTION, needed, valued, withExamples, type CommandLine } from "./command-line.js";
-import { CHECK, EXAMPLES, PENS, PLAN, READ } from "./examples.js";
+import { CHECK, EXAMPLES, FEED, PENS, PLAN, READ } from "./examples.js";
+import { feedCommand } from "./feed.js";
 import { EFFORTS, readChanges, readPlanOptions } from "./options.js";
 import { pensCommand } from "./pens.js";
 import { PENS_OPTIONS, readPensOptions } from "./pens-options.js";
@@ -22,6 +23,13 @@ const PLAN_OPTIONS = {
   ...JSON_OPTION,
 };
 const CHECK_OPTIONS = { ...CHANGE_OPTION, ...JSON_OPTION };
+
+const FEED_OPTIONS = {
+  out: valued("Folder for the picture, feed-budget.html; none is written unless given"),
+  replace: flag("Write over a picture that is there"),
+  ...CHANGE_OPTION,
+  ...JSON_OPTION,
+};
 
 const readLine: CommandLine = {
   name: "read",
@@ -60,5 +68,14 @@ const pensLine: CommandLine = {
       choose(() => pensCommand({ ...readPensOptions(given), farm: given.farm, plan: given.plan ?? null, replace: given.replace }, screen))),
 };
 
+const feedLine: CommandLine = {
+  name: "feed",
+  takes: "a farm file",
+  options: Object.keys(FEED_OPTIONS),
+  add: (cli, screen, choose) =>
+    cli.command("feed <farm>", FEED, (command) => withExamples(command, EXAMPLES.feed).positional("farm", FARM).options(FEED_OPTIONS), (given) =>
+      choose(() => feedCommand({ ...readPlanOptions({ out: given.out, change: given.change }), farm: given.farm, replace: given.replace }, screen))),
+};
+
 /** All commands, in the order of the help. */
-export const COMMANDS: readonly CommandLine[] = [readLine, planLine, checkLine, pensLine];
+export const COMMANDS: readonly CommandLine[] = [readLine, feedLine, planLine, checkLine, pensLine];

@@ -7,6 +7,7 @@ export const WHAT_IT_IS = [
 
 export const READ = "Read a farm file: what is wrong in it, what the land grows, and whether there are cells enough";
 export const PLAN = "Plan the season and write the grid (HTML to print, CSV for a spreadsheet) and plan.json";
+export const FEED = "Grass against mouths week by week: where it pinches, what the land carries, what to cut";
 export const CHECK = "Check a plan against all rules: plan.json, or a grid typed in a spreadsheet (CSV)";
 export const PENS = "Pens, nets and pigs' strips by cell: positions that fit, ground covered, nitrogen, how long to stand; drawn to scale";
 
@@ -15,7 +16,7 @@ export interface Example {
   readonly says: string;
 }
 
-export const EXAMPLES: Readonly<Record<"inbye" | "read" | "plan" | "check" | "pens", readonly Example[]>> = {
+export const EXAMPLES: Readonly<Record<"inbye" | "read" | "feed" | "plan" | "check" | "pens", readonly Example[]>> = {
   inbye: [
     { line: "read scenarios/withy-end.yaml", says: "is the farm file right, and is there land enough?" },
     { line: "plan scenarios/withy-end.yaml", says: "plan the season; the sheets go to plans/withy-end" },
@@ -37,6 +38,11 @@ export const EXAMPLES: Readonly<Record<"inbye" | "read" | "plan" | "check" | "pe
   pens: [
     { line: "pens scenarios/withy-end.yaml", says: "what each pen covers, cell by cell" },
     { line: "pens scenarios/withy-end.yaml plans/withy-end/plan.json --out pens", says: "with the positions that the plan takes, drawn into pens/" },
+  ],
+  feed: [
+    { line: "feed scenarios/sun-brae.yaml", says: "in which weeks grass runs short, and by how much" },
+    { line: "feed scenarios/sun-brae.yaml --out plans/feed", says: "also draws it, as plans/feed/feed-budget.html" },
+    { line: "feed scenarios/withy-end.yaml --change scenarios/changes/two-more-cows.yaml", says: "the same with two more cows" },
   ],
 };
 

@@ -43,7 +43,8 @@ export function readText(seen: FarmSeen, screen: Screen): string {
   ].join("\n");
 }
 
-function needPart(land: LandSummary): readonly string[] {
+/** Cells needed against cells there are, group by group. */
+export function needPart(land: Pick<LandSummary, "groups">): readonly string[] {
   return land.groups.map(({ group, cellsNeeded, cellsItMayEnter }) => {
     if (cellsNeeded === null) return `  ${group}: takes ground strip by strip in ${countWords(cellsItMayEnter, "cell")}`;
     const verdict = cellsNeeded <= cellsItMayEnter ? "enough" : `${cellsNeeded - cellsItMayEnter} short: stays grow longer, rests shorter, or days go to the yard`;

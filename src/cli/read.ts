@@ -1,5 +1,5 @@
 import { landSummary } from "../decide/land.js";
-import { javascriptLpSolver } from "../solvers/javascript-lp-solver.js";
+import { highsSolver } from "../solvers/highs.js";
 import { openFarm } from "./open.js";
 import type { Outcome } from "./outcome.js";
 import { readAnswer, readText } from "./read-text.js";
@@ -13,7 +13,7 @@ export interface ReadGiven {
 /** `inbye read FARM`: what is wrong in the file; cells needed against cells there are; what the land grows and the stock eats. */
 export async function readCommand(given: ReadGiven, screen: Screen): Promise<Outcome> {
   const { value: scenario, notes } = openFarm(given.farm);
-  const land = await landSummary(scenario, javascriptLpSolver());
+  const land = await landSummary(scenario, highsSolver());
   return {
     exit: 0,
     text: readText({ scenario, land, notes, listAssumed: given.assumed, farmFile: given.farm }, screen),

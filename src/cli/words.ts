@@ -51,6 +51,16 @@ export function grassUnit(units: UnitSystem): string {
   return units === "US" ? "lb" : "t";
 }
 
+/** Dry matter of a week to 10 kg or 10 lb, no unit: the head of the table has it. */
+export function weightFigure(kg: number, units: UnitSystem): string {
+  return String(Math.round(kg / UNITS.weight[weightUnit(units)]! / 10) * 10 || 0);
+}
+
+/** The unit of `weightFigure`. */
+export function weightUnit(units: UnitSystem): "kg" | "lb" {
+  return units === "US" ? "lb" : "kg";
+}
+
 /** Whole per cent of a share. */
 export function percentWords(share: number): string {
   return `${Math.round(share * 100)} %`;

@@ -1,6 +1,6 @@
 import type { Scenario } from "../farm/scenario.js";
 import { farmFigure, figures } from "../programme/half.js";
-import type { Solver } from "../programme/solver.js";
+import type { PricingSolver } from "../programme/solver.js";
 import { addDays } from "../quantity/calendar.js";
 import { cellsNeeded } from "../science/stocking.js";
 import { buildSeason } from "../season/build-season.js";
@@ -20,7 +20,7 @@ export interface GroupNeed {
 }
 
 /** A week of the feed budget, with its first day as a date. */
-export interface LandWeek extends Omit<FeedWeek, "day"> {
+export interface LandWeek extends Pick<FeedWeek, "grownKg" | "eatenKg" | "hayKg" | "standingKg" | "daysInHand"> {
   readonly firstDay: string;
 }
 
@@ -33,18 +33,20 @@ export interface LandSummary {
 }
 
 /** Cells needed against cells there are, growth by year, and the weekly feed budget. */
-export async function landSummary(scenario: Scenario, solver: Solver): Promise<LandSummary> {
+export async function landSummary(scenario: Scenario, solver: PricingSolver): Promise<LandSummary> {
   const season = buildSeason(scenario);
   const grown = season.cells.reduce((sum, cell) => sum + cell.growth.reduce((kg, g, t) => kg + (cell.inHand[t] ? g : 0), 0) * cell.areaHa, 0);
-  const weeks = await feedBudget(season, solver);
+  const { weeks } = await feedBudget(season, solver);
   return {
     groups: season.groups.map((_, g) => groupNeed(season, g)),
     grownKg: { low: grown * scenario.weather.dry, usual: grown, high: grown * scenario.weather.wet },
-    weeks: weeks.map(({ day, ...week }) => ({ firstDay: addDays(scenario.season.firstDay, day), ...week })),
+    weeks: weeks.map(({ day, grownKg, eatenKg, hayKg, keptInHayKg, standingKg, daysInHand }) => (
+      { firstDay: addDays(scenario.season.firstDay, day), grownKg, eatenKg, hayKg: hayKg + keptInHayKg, standingKg, daysInHand })),
   };
 }
 
-function groupNeed(season: Season, g: number): GroupNeed {
+/** What a group needs of the land. */
+export function groupNeed(season: Season, g: number): GroupNeed {
   const group = season.groups[g];
   const { kind } = season.scenario.groups[g];
   const rest = Math.max(farmFigure(season, "rest-period", "flush"), farmFigure(season, "rest-period", "midsummer"));

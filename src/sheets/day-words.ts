@@ -33,6 +33,11 @@ export function monthYear(day: IsoDate): string {
   return `${MONTHS[monthOf(day)]} ${day.slice(0, 4)}`;
 }
 
+/** "June", 0 for January. */
+export function monthName(month: number): string {
+  return MONTHS[month]!;
+}
+
 /** One letter a weekday, Monday first. */
 export function weekdayLetter(day: IsoDate): string {
   return WEEKDAYS[weekdayOf(day)]!.slice(0, 1);

@@ -1,8 +1,8 @@
 import { describe, expect, it } from "vitest";
 import { landSummary } from "../../src/decide/land.js";
 import { readScenario } from "../../src/farm/read-scenario.js";
-import { javascriptLpSolver } from "../../src/solvers/javascript-lp-solver.js";
 import { filesIn, LOW_ACRE, lowAcre, MAPS, scenarioOf, scenarioText, TABLES } from "./read-text.js";
+import { highsSolver } from "../../src/solvers/highs.js";
 
 function notesOf(text: string) {
   const read = readScenario(text, "farm.yaml", TABLES, undefined, MAPS);
@@ -50,7 +50,7 @@ describe("notes", () => {
   });
 
   it("and such cells are not among those that a group may enter", async () => {
-    const count = async (text: string) => (await landSummary(scenarioOf(text), javascriptLpSolver())).groups[0]!.cellsItMayEnter;
+    const count = async (text: string) => (await landSummary(scenarioOf(text), highsSolver())).groups[0]!.cellsItMayEnter;
     expect(await count(LOW_ACRE)).toBe(5);
     expect(await count(lowAcre("L2: 0.5 ha", "L2: { area: 0.5 ha, closed: { reed: until 2027-10-31 } }"))).toBe(4);
     expect(await count(lowAcre("L2: 0.5 ha", "L2: { area: 0.5 ha, closed: { reed: until 2027-10-30 } }"))).toBe(5);
