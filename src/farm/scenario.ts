@@ -202,6 +202,21 @@ export interface FigureSet {
   readonly groups: Readonly<Record<string, Partial<Record<RuleId, Partial<RuleFigures>>>>>;
 }
 
+/** How far years differ from the usual one. */
+export interface Weather {
+  /** Growth of a dry and a wet year beside the usual, as factors: one year in ten is drier, one in ten wetter. */
+  readonly dry: number;
+  readonly wet: number;
+  /** How far a month's growth differs from what its year would have it, as a share, in eight months of ten. */
+  readonly month: number;
+  /** Days by which spring is early or late, in eight years of ten. */
+  readonly springDays: number;
+  /** Chance that a move slips a day or two. */
+  readonly lateMoves: number;
+  /** Chance of one week in the season with nobody to move animals. */
+  readonly weekAway: number;
+}
+
 export interface Scenario {
   readonly farm: string;
   readonly units: "metric" | "US";
@@ -223,8 +238,7 @@ export interface Scenario {
   readonly ceilingCover: number;
   /** Trodden and soiled on top of intake, share of intake. */
   readonly troddenShare: number;
-  /** Growth of a dry and a wet year beside the usual, as factors. */
-  readonly weather: { readonly dry: number; readonly wet: number };
+  readonly weather: Weather;
   readonly assumed: readonly Assumed[];
   /** SHA-256 of the farm file's long form; the form itself as one line of JSON, null for a farm that no file tells. */
   readonly print: string;
