@@ -3,7 +3,7 @@ import type { Report } from "../../check/report.js";
 import { isGrazer, type Scenario } from "../../farm/scenario.js";
 import { planOf } from "../../programme/plan-of.js";
 import { daysBetween } from "../../quantity/calendar.js";
-import type { RuleId } from "../../rules/rule.js";
+import type { Breach, RuleId } from "../../rules/rule.js";
 import { YARD, type Season } from "../../season/season.js";
 import { WHY, type Lived, type WalkedPlan } from "./walk.js";
 import { WEEK, type Year } from "./year.js";
@@ -38,6 +38,8 @@ export interface LivedYear {
   /** Hay fed up to the end of each week of the season, kg. */
   readonly hayByWeek: readonly number[];
   readonly yardDays: Readonly<Record<string, number>>;
+  /** The first failure by each cause, and the first of all. */
+  readonly failures: Readonly<Record<Cause, Failure | null>>;
   readonly failure: Failure | null;
 }
 
@@ -45,6 +47,7 @@ export interface LivedYear {
 export function livedYear(walked: WalkedPlan, farm: Scenario, lived: Lived, year: Year): LivedYear {
   const { season } = walked;
   const report = checkPlan(farm, planOf(season, lived));
+  const failures = failuresOf(walked, farm, lived, report, year);
   const growth = growthBeside(season.scenario, farm, season);
   return {
     kind: kindOf(season.scenario, growth),
@@ -53,7 +56,8 @@ export function livedYear(walked: WalkedPlan, farm: Scenario, lived: Lived, year
     hayMadeKg: report.measures.hayMadeKg,
     hayByWeek: hayByWeek(season, lived.place),
     yardDays: report.measures.yardDays,
-    failure: firstFailure(walked, farm, lived, report, year),
+    failures,
+    failure: CAUSES.map((cause) => failures[cause]).reduce((first, one) => (one && (!first || one.day < first.day) ? one : first)),
   };
 }
 
@@ -78,44 +82,60 @@ function hayByWeek(season: Season, place: Lived["place"]): readonly number[] {
   return weeks.map((kg) => (sum += kg));
 }
 
-function firstFailure(walked: WalkedPlan, farm: Scenario, lived: Lived, report: Report, year: Year): Failure | null {
-  const { firstDay } = report;
-  const [breach] = report.breaches;
-  const broke = breach ? daysBetween(firstDay, breach.firstDay) : Infinity;
-  const shut = firstInYard(walked, lived);
-  if (shut && shut.day <= broke) return inYard(walked, farm, lived, shut, report);
-  if (!breach) return null;
-  const { rule, group, cell, found, allowed } = breach;
-  return { day: broke, cause: causeOf(walked, lived, broke, group, year), rule, group, cell, found, allowed, inYard: false };
+/** The first failure by each cause. */
+function failuresOf(walked: WalkedPlan, farm: Scenario, lived: Lived, report: Report, year: Year): LivedYear["failures"] {
+  const broken = report.breaches.map((breach) => brokenRule(walked, lived, report, breach, year));
+  const shut = daysInYard(walked, lived);
+  const first = (cause: Cause): Failure | null => {
+    const broke = broken.find((one) => one.cause === cause);
+    const yard = shut.find((one) => one.cause === cause);
+    return yard && yard.day <= (broke?.day ?? Infinity) ? inYard(walked, farm, lived, yard, report) : (broke ?? null);
+  };
+  return { grass: first("grass"), late: first("late"), away: first("away") };
 }
 
-/** The first grazers in a yard where the plan has them out. */
-function firstInYard({ season, plan }: WalkedPlan, { place }: Lived): { day: number; group: number } | null {
-  let first: { day: number; group: number } | null = null;
+function brokenRule(walked: WalkedPlan, lived: Lived, { firstDay }: Report, breach: Breach, year: Year): Failure {
+  const { rule, group, cell, found, allowed } = breach;
+  const day = daysBetween(firstDay, breach.firstDay);
+  return { day, cause: causeOf(walked, lived, day, group, year), rule, group, cell, found, allowed, inYard: false };
+}
+
+interface InYard {
+  readonly day: number;
+  readonly group: number;
+  readonly cause: Cause;
+}
+
+/** Days on which grazers stand in a yard where the plan has them out, in order. */
+function daysInYard({ season, plan }: WalkedPlan, { place, why }: Lived): readonly InYard[] {
+  const days: InYard[] = [];
   season.scenario.groups.forEach((group, g) => {
     if (!isGrazer(group.kind)) return;
-    const day = place[g].findIndex((at, t) => at === YARD && plan.place[g][t] >= 0);
-    if (day >= 0 && (first === null || day < first.day)) first = { day, group: g };
+    place[g].forEach((at, day) => {
+      if (at !== YARD || plan.place[g][day] < 0) return;
+      const own = WHY[why[g][day]];
+      days.push({ day, group: g, cause: own === "late" || own === "away" ? own : "grass" });
+    });
   });
-  return first;
+  return days.sort((a, b) => a.day - b.day);
 }
 
 /** Which rule kept grazers in: what the check says of them where the plan has them that day. */
-function inYard({ season, plan }: WalkedPlan, farm: Scenario, lived: Lived, { day, group }: { day: number; group: number }, report: Report): Failure {
+function inYard({ season, plan }: WalkedPlan, farm: Scenario, lived: Lived, { day, group, cause }: InYard, report: Report): Failure {
   const { name } = season.groups[group];
-  const why = WHY[lived.why[group][day]];
   const cell = season.cells[plan.place[group][day]].name;
-  const failure = { day, cause: why === "late" || why === "away" ? why : "grass", rule: null, group: name, cell, found: "", allowed: "", inYard: true } as const;
-  if (failure.cause !== "grass") return failure;
+  const failure = { day, cause, rule: null, group: name, cell, found: "", allowed: "", inYard: true } as const;
+  if (cause !== "grass") return failure;
   const place = lived.place.map((days) => days.slice());
   place[group][day] = plan.place[group][day];
   const known = new Set(report.breaches.map(keyOf));
   const own = checkPlan(farm, planOf(season, { place, cuts: lived.cuts })).breaches.filter((breach) => !known.has(keyOf(breach)));
-  const kept = own.find((breach) => breach.cell === cell) ?? own[0];
+  // Where nothing more would break, what breaks that day anyhow left no room, such as minutes.
+  const kept = own.find((breach) => breach.cell === cell) ?? own[0] ?? report.breaches.find(({ firstDay }) => daysBetween(report.firstDay, firstDay) === day);
   return kept ? { ...failure, rule: kept.rule, cell: kept.cell ?? cell, found: kept.found, allowed: kept.allowed } : failure;
 }
 
-function keyOf({ rule, group, cell, firstDay }: Report["breaches"][number]): string {
+function keyOf({ rule, group, cell, firstDay }: Breach): string {
   return JSON.stringify([rule, group, cell, firstDay]);
 }
 

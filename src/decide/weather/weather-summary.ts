@@ -27,6 +27,16 @@ export interface Weak {
   readonly example: Failure;
 }
 
+/** Years in which a plan fails by one cause, be it the first failure of the year or not. */
+export interface ByCause {
+  readonly failed: Often;
+  /** Week by which half of these years have failed by it; null where none does. */
+  readonly middleWeek: number | null;
+  /** Rules and cells by which it fails first, most years first; and rules alone. */
+  readonly weak: readonly Weak[];
+  readonly weakRules: readonly Weak[];
+}
+
 export interface KindOfYear {
   readonly kind: YearKind;
   readonly years: number;
@@ -40,14 +50,11 @@ export interface KindOfYear {
 export interface WeatherSummary {
   readonly years: number;
   readonly failed: Often;
-  readonly byCause: Readonly<Record<Cause, number>>;
+  readonly byCause: Readonly<Record<Cause, ByCause>>;
   /** Years that failed first in each week of the season. */
   readonly byWeek: readonly number[];
   /** Week in which half of the years that fail have failed; null where none does. */
   readonly middleWeek: number | null;
-  /** Rules and cells by which it fails first, most years first; cells of one rule apart. */
-  readonly weak: readonly Weak[];
-  readonly weakRules: readonly Weak[];
   /** Hay fed in the season. */
   readonly hay: readonly Enough[];
   /** By week of the season, hay fed so far that is enough in each share of years. */
@@ -63,20 +70,36 @@ export const SHARES = [0.5, 0.8, 0.95] as const;
 /** @param years at least one */
 export function weatherSummary({ hay }: Scenario, years: readonly LivedYear[]): WeatherSummary {
   const failures = years.flatMap(({ failure }) => (failure ? [failure] : []));
-  const weeks = failures.map(({ day }) => Math.floor(day / 7)).sort((a, b) => a - b);
+  const weeks = weeksOf(failures);
   return {
     years: years.length,
     failed: often(failures.length, years.length),
-    byCause: Object.fromEntries(CAUSES.map((cause) => [cause, failures.filter((one) => one.cause === cause).length])) as Record<Cause, number>,
+    byCause: Object.fromEntries(CAUSES.map((cause) => [cause, byCause(years, cause)])) as Record<Cause, ByCause>,
     byWeek: years[0].hayByWeek.map((_, week) => weeks.filter((one) => one === week).length),
-    middleWeek: weeks.length > 0 ? quantileOf(weeks, 0.5) : null,
-    weak: gathered(failures, ({ rule, cell }) => JSON.stringify([rule, cell])),
-    weakRules: gathered(failures, ({ rule }) => String(rule)),
+    middleWeek: middleOf(weeks),
     hay: SHARES.map((share) => enough(years.map(({ hayFedKg }) => hayFedKg), share)),
     hayByWeek: SHARES.map((share) => ({ share, kg: years[0].hayByWeek.map((_, week) => quantileOf(inOrder(years.map(({ hayByWeek }) => hayByWeek[week])), share)) })),
     winterKept: often(years.filter(({ hayFedKg, hayMadeKg }) => hay.inStoreKg + hayMadeKg - hayFedKg >= hay.winterNeedKg).length, years.length),
     kinds: KINDS.map((kind) => kindOfYear(kind, years.filter((year) => year.kind === kind))),
   };
+}
+
+function byCause(years: readonly LivedYear[], cause: Cause): ByCause {
+  const failures = years.flatMap(({ failures: own }) => own[cause] ?? []);
+  return {
+    failed: often(failures.length, years.length),
+    middleWeek: middleOf(weeksOf(failures)),
+    weak: gathered(failures, ({ rule, cell }) => JSON.stringify([rule, cell])),
+    weakRules: gathered(failures, ({ rule }) => String(rule)),
+  };
+}
+
+function weeksOf(failures: readonly Failure[]): readonly number[] {
+  return inOrder(failures.map(({ day }) => Math.floor(day / 7)));
+}
+
+function middleOf(weeks: readonly number[]): number | null {
+  return weeks.length > 0 ? quantileOf(weeks, 0.5) : null;
 }
 
 function often(many: number, years: number): Often {
