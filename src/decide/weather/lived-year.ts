@@ -6,7 +6,6 @@ import { daysBetween } from "../../quantity/calendar.js";
 import type { Breach, RuleId } from "../../rules/rule.js";
 import { YARD, type Season } from "../../season/season.js";
 import { WHY, type Lived, type WalkedPlan } from "./walk.js";
-import { WEEK, type Year } from "./year.js";
 
 export const KINDS = ["dry", "usual", "wet"] as const;
 export type YearKind = (typeof KINDS)[number];
@@ -44,10 +43,10 @@ export interface LivedYear {
 }
 
 /** What a year came to, in the words of the check. */
-export function livedYear(walked: WalkedPlan, farm: Scenario, lived: Lived, year: Year): LivedYear {
+export function livedYear(walked: WalkedPlan, farm: Scenario, lived: Lived): LivedYear {
   const { season } = walked;
   const report = checkPlan(farm, planOf(season, lived));
-  const failures = failuresOf(walked, farm, lived, report, year);
+  const failures = failuresOf(walked, farm, lived, report);
   const growth = growthBeside(season.scenario, farm, season);
   return {
     kind: kindOf(season.scenario, growth),
@@ -83,8 +82,8 @@ function hayByWeek(season: Season, place: Lived["place"]): readonly number[] {
 }
 
 /** The first failure by each cause. */
-function failuresOf(walked: WalkedPlan, farm: Scenario, lived: Lived, report: Report, year: Year): LivedYear["failures"] {
-  const broken = report.breaches.map((breach) => brokenRule(walked, lived, report, breach, year));
+function failuresOf(walked: WalkedPlan, farm: Scenario, lived: Lived, report: Report): LivedYear["failures"] {
+  const broken = report.breaches.map((breach) => brokenRule(walked, lived, report, breach)).sort((a, b) => a.day - b.day);
   const shut = daysInYard(walked, lived);
   const first = (cause: Cause): Failure | null => {
     const broke = broken.find((one) => one.cause === cause);
@@ -94,10 +93,24 @@ function failuresOf(walked: WalkedPlan, farm: Scenario, lived: Lived, report: Re
   return { grass: first("grass"), late: first("late"), away: first("away") };
 }
 
-function brokenRule(walked: WalkedPlan, lived: Lived, { firstDay }: Report, breach: Breach, year: Year): Failure {
+function brokenRule(walked: WalkedPlan, lived: Lived, { firstDay }: Report, breach: Breach): Failure {
   const { rule, group, cell, found, allowed } = breach;
-  const day = daysBetween(firstDay, breach.firstDay);
-  return { day, cause: causeOf(walked, lived, day, group, year), rule, group, cell, found, allowed, inYard: false };
+  const [first, last] = [daysBetween(firstDay, breach.firstDay), daysBetween(firstDay, breach.lastDay)];
+  return { ...heldBack(walked, lived, first, last, group), rule, group, cell, found, allowed, inYard: false };
+}
+
+/**
+ * A broken rule is put down to a late move or the week away where the group in it was held back on one of its days, else
+ * to the year; its day is the first on which the group stands where the plan has it not, or the first of all.
+ */
+function heldBack({ season }: WalkedPlan, { why }: Lived, first: number, last: number, group: string | null): Pick<Failure, "day" | "cause"> {
+  const own = why.filter((_, g) => group === null || season.groups[g].name === group);
+  const days = Array.from({ length: last - first + 1 }, (_, i) => first + i);
+  const dayOf = (reason: (typeof WHY)[number]): number | undefined => days.find((day) => own.some((of) => WHY[of[day]] === reason));
+  const [late, away] = [dayOf("late"), dayOf("away")];
+  if (late !== undefined) return { day: late, cause: "late" };
+  if (away !== undefined) return { day: away, cause: "away" };
+  return { day: dayOf("ground") ?? first, cause: "grass" };
 }
 
 interface InYard {
@@ -137,11 +150,4 @@ function inYard({ season, plan }: WalkedPlan, farm: Scenario, lived: Lived, { da
 
 function keyOf({ rule, group, cell, firstDay }: Breach): string {
   return JSON.stringify([rule, group, cell, firstDay]);
-}
-
-/** A broken rule is put down to a late move or the week away where the group in it was held back on that day, else to the year. */
-function causeOf({ season }: WalkedPlan, { why }: Lived, day: number, group: string | null, { away }: Year): Cause {
-  const held = season.groups.flatMap((one, g) => (group === null || one.name === group ? [WHY[why[g][day]]] : []));
-  if (held.includes("late")) return "late";
-  return away !== null && day >= away && day < away + WEEK && held.includes("away") ? "away" : "grass";
 }

@@ -17,5 +17,5 @@ export function walkedPlan(scenario: Scenario, plan: Plan): WalkedPlan {
 /** Walks a plan through a year and judges what came of it. */
 export function walkThrough(walked: WalkedPlan, year: Year): LivedYear {
   const farm = grownFarm(walked.season.scenario, year);
-  return livedYear(walked, farm, walkYear(walked, farm, year), year);
+  return livedYear(walked, farm, walkYear(walked, farm, year));
 }
