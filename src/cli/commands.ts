@@ -4,6 +4,7 @@ import { CHECK, EXAMPLES, PLAN, READ } from "./examples.js";
 import { EFFORTS, readChanges, readPlanOptions } from "./options.js";
 import { planCommand } from "./plan.js";
 import { readCommand } from "./read.js";
+import { weatherLine } from "./weather-options.js";
 
 const FARM = needed("Farm file");
 const READ_OPTIONS = { assumed: flag("List every figure that was assumed, with its source"), ...JSON_OPTION };
@@ -49,4 +50,4 @@ const checkLine: CommandLine = {
 };
 
 /** All commands, in the order of the help. */
-export const COMMANDS: readonly CommandLine[] = [readLine, planLine, checkLine];
+export const COMMANDS: readonly CommandLine[] = [readLine, planLine, checkLine, weatherLine];

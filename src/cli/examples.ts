@@ -7,6 +7,7 @@ export const WHAT_IT_IS = [
 
 export const READ = "Read a farm file: what is wrong in it, what the land grows, and whether there are cells enough";
 export const PLAN = "Plan the season and write the grid (HTML to print, CSV for a spreadsheet) and plan.json";
+export const WEATHER = "Try a plan on dry, usual and wet years with late moves: in which week it fails, and what hay to hold";
 export const CHECK = "Check a plan against all rules: plan.json, or a grid typed in a spreadsheet (CSV)";
 
 export interface Example {
@@ -14,7 +15,7 @@ export interface Example {
   readonly says: string;
 }
 
-export const EXAMPLES: Readonly<Record<"inbye" | "read" | "plan" | "check", readonly Example[]>> = {
+export const EXAMPLES: Readonly<Record<"inbye" | "read" | "plan" | "check" | "weather", readonly Example[]>> = {
   inbye: [
     { line: "read scenarios/withy-end.yaml", says: "is the farm file right, and is there land enough?" },
     { line: "plan scenarios/withy-end.yaml", says: "plan the season; the sheets go to plans/withy-end" },
@@ -28,6 +29,11 @@ export const EXAMPLES: Readonly<Record<"inbye" | "read" | "plan" | "check", read
     { line: "plan scenarios/withy-end.yaml --effort quick", says: "a first plan within half a minute" },
     { line: "plan scenarios/withy-end.yaml --out wall --replace", says: "into wall/, over what is there" },
     { line: "plan scenarios/withy-end.yaml --json", says: "one JSON object, for programs" },
+  ],
+  weather: [
+    { line: "weather scenarios/withy-end.yaml plans/withy-end/plan.json", says: "the plan in 200 made-up years" },
+    { line: "weather scenarios/withy-end.yaml plans/withy-end/plan.json --figures", says: "also which figure the answer hangs on most" },
+    { line: "weather scenarios/withy-end.yaml plans/withy-end/plan.json --out weather", says: "and a picture of the hay, to print" },
   ],
   check: [
     { line: "check scenarios/withy-end.yaml plans/withy-end/plan.json", says: "the plan as it was written" },
