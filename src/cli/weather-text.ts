@@ -1,9 +1,9 @@
 import { CAUSES, type Cause, type Failure } from "../decide/weather/lived-year.js";
-import type { Enough, Often, Weak } from "../decide/weather/weather-summary.js";
+import type { Enough, KindOfYear, Often, Weak } from "../decide/weather/weather-summary.js";
 import { addDays } from "../quantity/calendar.js";
 import { ruleOf } from "../rules/index.js";
 import { dayMonth } from "../sheets/day-words.js";
-import { hayFigure } from "../sheets/figure-words.js";
+import { hayFigure, hayRange } from "../sheets/figure-words.js";
 import { wrapped } from "../sheets/text-wrap.js";
 import type { Screen } from "./screen.js";
 import { columnsOf } from "./table.js";
@@ -20,7 +20,7 @@ export function weatherText(seen: WeatherSeen, columns: number, screen: Screen):
     screen.heading(wrapped(`${scenario.farm}, ${scenario.season.firstDay.slice(0, 4)}: the plan in ${countWords(seen.summary.years, "made-up year")}`, columns)),
     ...part("How it was tried", lines(triedRows(seen))),
     ...part("How often it fails", [...lines(failsRows(seen)), ...causeTable(seen)]),
-    ...part("The weak spots", lines(weakRows(seen))),
+    ...part("The weak spots", weakRows(seen).map((row) => wrapped(row, columns, row.startsWith("    ") ? 6 : 4))),
     ...part("Hay to hold", [...lines(hayHead(seen)), ...hayTable(seen), ...lines(hayFoot(seen))]),
     ...part("Dry, usual and wet years", kindTable(seen)),
     ...(seen.figures ? part("Which figure the answer hangs on", flipsRows(seen.figures, scenario, columns)) : []),
@@ -52,9 +52,9 @@ function failsRows({ scenario, summary }: WeatherSeen): readonly string[] {
   ];
 }
 
-/** How sure a share is with so many years. */
+/** How sure a share is with so many years: 19 times in 20 it is no farther off. */
 function tooFew({ low, high }: Often): string {
-  return `; the truth lies between ${percentWords(low)} and ${percentWords(high)} of years`;
+  return `; as far as so many can tell, it fails in ${Math.round(low * 100)} to ${Math.round(high * 100)} years of 100`;
 }
 
 const CAUSE_WORDS: Readonly<Record<Cause, string>> = {
@@ -94,7 +94,7 @@ function plainRule({ rule }: Weak): string {
 }
 
 function spotWords({ scenario }: WeatherSeen, { rule, cell, years, example }: Weak): string {
-  const where = [cell, rule === null ? null : `[${rule}]`].filter((one) => one !== null).join(" ") || "the farm";
+  const where = [cell === null ? null : `Cell ${cell}`, rule === null ? null : `[${rule}]`].filter((one) => one !== null).join(" ") || "The whole farm";
   return `${where}: first in ${countWords(years, "year")}; as on ${dayMonth(addDays(scenario.season.firstDay, example.day))}, ${exampleWords(example)}`;
 }
 
@@ -113,9 +113,9 @@ function hayHead({ scenario, lived }: WeatherSeen): readonly string[] {
 
 function hayTable({ scenario: { units }, summary }: WeatherSeen): readonly string[] {
   const row = ({ share, amount, low, high }: Enough) => [
-    `  ${shareWords(share)}`, hayFigure(amount, units), high === null ? `${hayFigure(low, units)} or more` : `${hayFigure(low, units)} to ${hayFigure(high, units)}`,
+    `  ${shareWords(share)}`, hayFigure(amount, units), hayRange(low, high, units),
   ];
-  return columnsOf([["", "hay", "the truth lies between"], ...summary.hay.map(row)], [0, 2]);
+  return columnsOf([["", "hay", "as far as so many years can tell"], ...summary.hay.map(row)], [0, 2]);
 }
 
 function hayFoot({ scenario: { hay, units }, summary }: WeatherSeen): readonly string[] {
@@ -126,13 +126,17 @@ function hayFoot({ scenario: { hay, units }, summary }: WeatherSeen): readonly s
 }
 
 function kindTable({ scenario, summary }: WeatherSeen): readonly string[] {
-  const groups = scenario.groups.filter(({ name }) => summary.kinds.some(({ yardDays }) => (yardDays?.[name] ?? 0) > 0)).map(({ name }) => name);
-  const rows = summary.kinds.map(({ kind, years, failed, hayFedKg, yardDays }) => [
-    kind, String(years), String(failed), hayFedKg === null ? "" : hayFigure(hayFedKg, scenario.units), ...groups.map((name) => (yardDays === null ? "" : String(yardDays[name]))),
-  ]);
+  const row = (words: string, of: (kind: KindOfYear) => string) => [words, ...summary.kinds.map(of)];
+  const groups = scenario.groups.filter(({ name }) => summary.kinds.some(({ yardDays }) => (yardDays?.[name] ?? 0) > 0));
   return [
-    ...columnsOf([["", "years", "failed", "hay", ...groups.map((name) => `${name} in yard, d`)], ...rows]),
-    "  Hay and days in a yard: half of these years need no more.",
+    ...columnsOf([
+      row("", ({ kind }) => kind),
+      row("years", ({ years }) => String(years)),
+      row("of these failed", ({ failed }) => String(failed)),
+      row("hay fed", ({ hayFedKg }) => (hayFedKg === null ? "" : hayFigure(hayFedKg, scenario.units))),
+      ...groups.map(({ name }) => row(`${name} in the yard`, ({ yardDays }) => (yardDays === null ? "" : countWords(yardDays[name], "day")))),
+    ]),
+    "  Half of these years need no more hay, and no more days in the yard.",
   ];
 }
 

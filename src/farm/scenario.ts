@@ -6,6 +6,7 @@ import type { IsoDate, Span } from "../quantity/calendar.js";
 import type { RuleId, Use } from "../rules/rule.js";
 import type { Boundary } from "../science/boundary.js";
 import type { Kind } from "./kinds.js";
+import type { Weather } from "./weather.js";
 import type { Young } from "./young.js";
 
 export { BIRDS, isBird, isGrazer, KINDS, type Kind } from "./kinds.js";
@@ -200,21 +201,6 @@ export interface FigureSet {
   readonly farm: Readonly<Record<RuleId, RuleFigures>>;
   readonly fields: Readonly<Record<string, Partial<Record<RuleId, Partial<RuleFigures>>>>>;
   readonly groups: Readonly<Record<string, Partial<Record<RuleId, Partial<RuleFigures>>>>>;
-}
-
-/** How far years differ from the usual one. */
-export interface Weather {
-  /** Growth of a dry and a wet year beside the usual, as factors: one year in ten is drier, one in ten wetter. */
-  readonly dry: number;
-  readonly wet: number;
-  /** How far a month's growth differs from what its year would have it, as a share, in eight months of ten. */
-  readonly month: number;
-  /** Days by which spring is early or late, in eight years of ten. */
-  readonly springDays: number;
-  /** Chance that a move slips a day or two. */
-  readonly lateMoves: number;
-  /** Chance of one week in the season with nobody to move animals. */
-  readonly weekAway: number;
 }
 
 export interface Scenario {

@@ -8,38 +8,41 @@ export function quantileOf(sorted: readonly number[], share: number): number {
   return sorted[Math.min(sorted.length, Math.max(1, Math.ceil(share * sorted.length - 1e-9))) - 1]!;
 }
 
-/** Chance that at most `most` of `count` draws come in, each with the same chance: sum of binomial terms. */
-export function chanceOfAtMost(most: number, count: number, chance: number): number {
-  if (most >= count || chance <= 0) return 1;
-  if (most < 0 || chance >= 1) return 0;
+/** Chance that at most 0, 1, 2, ... of `count` draws come in, each with the same chance (above 0 and below 1): sums of binomial terms. */
+function chancesOfAtMost(count: number, chance: number): Float64Array {
+  const sums = new Float64Array(count + 1);
   // Terms by their logarithms: with thousands of draws the first ones are too small to be told from nothing.
   const odds = Math.log(chance / (1 - chance));
   let term = count * Math.log(1 - chance);
-  let sum = Math.exp(term);
-  for (let k = 1; k <= most; k++) {
-    term += Math.log((count - k + 1) / k) + odds;
+  let sum = 0;
+  for (let k = 0; k <= count; k++) {
+    if (k > 0) term += Math.log((count - k + 1) / k) + odds;
     sum += Math.exp(term);
+    sums[k] = Math.min(1, sum);
   }
-  return Math.min(1, sum);
+  return sums;
 }
 
-/** Chance that the true quantile lies between the amounts of two ranks: what is below it is a binomial count. */
-export function rankCoverage(count: number, share: number, low: number, high: number): number {
-  return chanceOfAtMost(high - 1, count, share) - chanceOfAtMost(low - 1, count, share);
+/** Two ranks, and the chance that the true quantile lies between their amounts. Rank 0 is below every amount, `count` + 1 above. */
+export interface Ranks {
+  readonly low: number;
+  readonly high: number;
+  readonly chance: number;
 }
 
 /**
- * Ranks between which the true quantile lies with at least the chance asked: as many left out on either side as may be.
- * Where even the largest amount may be too small, `high` is one more than there are amounts. Confidence by order
- * statistics, without a word on how the amounts are spread: https://real-statistics.com/order-statistics/confidence-intervals-order-statistics
+ * Ranks between which the true quantile lies with at least the chance asked: as many amounts as may be are left out on
+ * either side. How many of them are below it is a binomial count, however the amounts are spread (confidence by order
+ * statistics): https://real-statistics.com/order-statistics/confidence-intervals-order-statistics
  */
-export function quantileRanks(count: number, share: number, chance = 0.95): { readonly low: number; readonly high: number } {
+export function quantileRanks(count: number, share: number, chance = 0.95): Ranks {
+  const atMost = chancesOfAtMost(count, share);
   const tail = (1 - chance) / 2;
-  let low = 1;
-  while (low < count && chanceOfAtMost(low, count, share) <= tail) low++;
-  let high = Math.max(low, Math.ceil(share * count));
-  while (high <= count && 1 - chanceOfAtMost(high - 1, count, share) > tail) high++;
-  return { low, high };
+  let low = 0;
+  while (low < count && atMost[low]! <= tail) low++;
+  let high = count + 1;
+  while (high > low + 1 && 1 - atMost[high - 2]! <= tail) high--;
+  return { low, high, chance: (high > count ? 1 : atMost[high - 1]!) - (low === 0 ? 0 : atMost[low - 1]!) };
 }
 
 /**

@@ -73,7 +73,10 @@ function ruled(rule: RuleId, keys: readonly string[]): Figure["turned"] {
       }));
     const farm = { ...scenario.rules.farm, [rule]: { ...scenario.rules.farm[rule], figures: turned(scenario.rules.farm[rule].figures) } };
     const own = (of: Scenario["rules"]["fields"]): Scenario["rules"]["fields"] =>
-      Object.fromEntries(Object.entries(of).map(([name, rules]) => [name, rules[rule]?.figures ? { ...rules, [rule]: { ...rules[rule], figures: turned(rules[rule].figures) } } : rules]));
+      Object.fromEntries(Object.entries(of).map(([name, rules]) => {
+        const figures = rules[rule]?.figures;
+        return [name, figures ? { ...rules, [rule]: { ...rules[rule], figures: turned(figures) } } : rules];
+      }));
     const rules = { farm, fields: own(scenario.rules.fields), groups: own(scenario.rules.groups) };
     return changed ? { turn: cut ? (times < 1 ? "least" : "most") : times < 1 ? "halved" : "doubled", scenario: { ...scenario, rules } } : null;
   };

@@ -109,7 +109,7 @@ function often(many: number, years: number): Often {
 function enough(amounts: readonly number[], share: number): Enough {
   const sorted = inOrder(amounts);
   const { low, high } = quantileRanks(sorted.length, share);
-  return { share, amount: quantileOf(sorted, share), low: sorted[low - 1], high: sorted[high - 1] ?? null };
+  return { share, amount: quantileOf(sorted, share), low: sorted[low - 1] ?? 0, high: sorted[high - 1] ?? null };
 }
 
 function kindOfYear(kind: YearKind, years: readonly LivedYear[]): KindOfYear {
