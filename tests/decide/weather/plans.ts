@@ -1,3 +1,5 @@
+import { readdirSync } from "node:fs";
+import { join, resolve } from "node:path";
 import { cellSimulator } from "../../../src/programme/cell-simulator.js";
 import { Draft } from "../../../src/programme/draft.js";
 import { handRule } from "../../../src/programme/hand-rule.js";
@@ -6,6 +8,8 @@ import { snapshot } from "../../../src/programme/snapshot.js";
 import type { Scenario } from "../../../src/farm/scenario.js";
 import type { Plan } from "../../../src/plan/plan.js";
 import { addDays } from "../../../src/quantity/calendar.js";
+import { readFarm } from "../../../src/files/read.js";
+import { loadTables } from "../../../src/files/tables.js";
 import { buildSeason } from "../../../src/season/build-season.js";
 
 /** The plan by eye. */
@@ -25,3 +29,12 @@ export function daysOf(scenario: Scenario, group: string, words: string, cuts: P
   }));
   return { stays, cuts };
 }
+
+const FOLDER = resolve(import.meta.dirname, "../../../scenarios");
+
+/** Every farm of the house by its file's name. */
+export const HOUSE: readonly (readonly [string, Scenario])[] = readdirSync(FOLDER).filter((name) => name.endsWith(".yaml")).map((name) => {
+  const read = readFarm(join(FOLDER, name), [], loadTables());
+  if (!read.ok) throw new Error(JSON.stringify(read.findings));
+  return [name, read.value.scenario] as const;
+});
