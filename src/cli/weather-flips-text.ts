@@ -24,18 +24,21 @@ export function flipsRows(figures: readonly FigureFlips[], scenario: Scenario, c
   ];
 }
 
-/** Money and hay below this are told as no change, and so are days of groups below this share: short searches differ by as much. */
+/** Money and kg of hay below this are told as no change: short searches differ by as much. */
 const LITTLE_MONEY = 20;
 const LITTLE_HAY = 25;
 
-function flipWords({ planned, costMore, hayMoreKg, movesMore, daysElsewhere, days, keptCostsMore }: Flip, { prices: { currency }, units }: Scenario): string {
-  if (!planned) return "no plan that keeps every rule was found.";
+function flipWords(flip: Flip, { prices: { currency }, units }: Scenario): string {
+  const { costMore, hayMoreKg, movesMore, daysElsewhere, days, keptCostsMore } = flip;
+  if (!flip.planned) return "no plan that keeps every rule was found.";
   const told = [
-    Math.abs(costMore) < LITTLE_MONEY ? "the cost is about the same" : `costs ${aboutPrice(Math.abs(costMore), currency)} ${costMore > 0 ? "more" : "less"}`,
+    ...(Math.abs(costMore) < LITTLE_MONEY ? [] : [`costs ${aboutPrice(Math.abs(costMore), currency)} ${costMore > 0 ? "more" : "less"}`]),
     ...(Math.abs(hayMoreKg) < LITTLE_HAY ? [] : [`${hayFigure(Math.abs(hayMoreKg), units)} ${hayMoreKg > 0 ? "more" : "less"} hay`]),
     ...(movesMore === 0 ? [] : [`${countWords(Math.abs(movesMore), "move")} ${movesMore > 0 ? "more" : "fewer"}`]),
-    daysElsewhere === 0 ? "nobody stands elsewhere" : `groups stand elsewhere on ${percentWords(daysElsewhere / days)} of their days`,
-  ].join(", ");
-  if (keptCostsMore === null) return `${told}; keeping to this plan would break rules.`;
-  return keptCostsMore < LITTLE_MONEY ? `${told}; this plan still does.` : `${told}; keeping to this plan would cost ${aboutPrice(keptCostsMore, currency)} more than that.`;
+    ...(daysElsewhere === 0 ? [] : [`groups stand elsewhere on ${percentWords(daysElsewhere / days)} of their days`]),
+  ];
+  const kept = keptCostsMore === null
+    ? "; keeping to this plan would break rules"
+    : keptCostsMore < LITTLE_MONEY ? "" : `; keeping to this plan as far as it goes would cost ${aboutPrice(keptCostsMore, currency)} more than that`;
+  return told.length === 0 && kept === "" ? "nothing to speak of changes." : `${told.join(", ") || "about as good a plan is found"}${daysElsewhere === 0 ? ", nobody stands elsewhere" : ""}${kept}.`;
 }

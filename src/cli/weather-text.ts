@@ -42,7 +42,7 @@ function triedRows({ scenario: { weather }, given, lived, summary, broken }: Wea
 
 function failsRows({ scenario, summary }: WeatherSeen): readonly string[] {
   const { failed, byWeek, years } = summary;
-  if (failed.years === 0) return [`  It failed in none of ${countWords(years, "year")}${tooFew(failed)}.`];
+  if (failed.years === 0) return [`  It failed in 0 of ${countWords(years, "year")}${tooFew(failed)}.`];
   const most = Math.max(...byWeek);
   const week = byWeek.indexOf(most);
   return [

@@ -67,13 +67,13 @@ export function hayFigure(kg: number, units: Scenario["units"]): string {
   return amount <= 0 ? "none" : `${spaced(amount)} ${unit}`;
 }
 
-/** Hay between two amounts, rounded outward to 50 kg or 100 lb: "900 to 1300 kg", "up to 350 kg"; `high` null for no end. */
+/** Hay between two amounts, rounded outward to 50 kg or 100 lb: "900 to 1300 kg", "up to 350 kg"; without an end where `high` is null. */
 export function hayRange(low: number, high: number | null, units: Scenario["units"]): string {
   const [unit, step] = units === "US" ? ["lb", 100] as const : ["kg", 50] as const;
   const from = Math.floor(low / UNITS.weight[unit]! / step + 1e-6) * step;
-  if (high === null) return `${spaced(from)} ${unit} or more`;
+  if (high === null) return from === 0 ? "not to be told" : `${spaced(from)} ${unit} or more`;
   const to = hayFigure(high, units);
-  return from === 0 || to === "none" ? (to === "none" ? "none" : `up to ${to}`) : `${spaced(from)} to ${to}`;
+  return from === 0 && to !== "none" ? `up to ${to}` : to === "none" ? to : `${spaced(from)} to ${to}`;
 }
 
 /** "12 500"; figures of four digits stay whole. */
