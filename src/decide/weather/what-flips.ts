@@ -1,8 +1,12 @@
 import { checkPlan } from "../../check/check-plan.js";
 import type { Scenario } from "../../farm/scenario.js";
 import type { Plan } from "../../plan/plan.js";
-import { planOf } from "../../programme/plan-of.js";
+import { cellSimulator } from "../../programme/cell-simulator.js";
+import { Draft } from "../../programme/draft.js";
+import { handRule } from "../../programme/hand-rule.js";
 import { placesOf } from "../../programme/places-of.js";
+import { planOf } from "../../programme/plan-of.js";
+import { snapshot } from "../../programme/snapshot.js";
 import type { Threads } from "../../programme/threads.js";
 import { AWAY, type Season } from "../../season/season.js";
 import { inLanes } from "../lanes.js";
@@ -68,7 +72,16 @@ async function again(farm: Scenario, plan: Plan, threads: Threads, near: Paramet
   const walked = walkedPlan(farm, plan);
   const kept = planOf(walked.season, walkYear(walked, farm, steadyYear(walked.season, 1)));
   const { cost, breaches } = checkPlan(farm, kept);
-  return { season: walked.season, near: await planNear(farm, kept, threads, near, stop), kept: { cost, broken: breaches.length > 0 } };
+  const found = await planNear(farm, kept, threads, near, stop);
+  // A short search may not mend what the year broke; that there is no plan is said only where none is found from a plan by eye either.
+  const again = found.valid || stop.asked ? found : await planNear(farm, byEye(walked.season), threads, near, stop);
+  return { season: walked.season, near: again.valid ? again : found, kept: { cost, broken: breaches.length > 0 } };
+}
+
+function byEye(season: Season): Plan {
+  const draft = new Draft(season, cellSimulator(season));
+  handRule(draft);
+  return planOf(season, snapshot(draft));
 }
 
 function flipOf(turn: Turn, { season, near, kept }: Again, base: Again): Flip {
