@@ -43,7 +43,8 @@ export function studyFarm(size: StudySize, seed = 1): Scenario {
     hay: { inStoreKg: 3000, winterNeedKg: 0, dryMatter: 0.88, feedOutLoss: 0.1, storeLoss: 0.05 },
     prices: { currency: "GBP", hayPerKg: 0.15, labourPerHour: 14, mowingPerHa: 180, haul: 0 },
     rules: { farm: defaultFigures(), fields: {}, groups: {} },
-    holds: [], housingOrders: [], standstills: [], ceilingCover: 5000, troddenShare: 0.15, weather: { dry: 0.8, wet: 1.4 }, assumed: [],
+    holds: [], housingOrders: [], standstills: [], ceilingCover: 5000, troddenShare: 0.15,
+    weather: { dry: 0.8, wet: 1.4, month: 0.2, springDays: 10, lateMoves: 0.05, weekAway: 0.2 }, assumed: [],
     print: `sha256:study-${size.name}-${seed}`, form: null,
   };
 }

@@ -3,6 +3,7 @@ import { z } from "zod";
 import { breach, byRule, charge, day, daysByGroup, finding, gives, money, season, wayOut } from "./answer-parts.js";
 import { pensAnswerShape } from "./pens-answer.js";
 import { feedAnswerShape } from "./feed-answer.js";
+import { weatherShape } from "./weather-shape.js";
 
 const findingsAnswer = z.strictObject({
   findings: z.array(finding).min(1),
@@ -107,6 +108,7 @@ export const ANSWERS = {
   "check-answer": checkAnswer,
   "pens-answer": pensAnswerShape,
   "feed-answer": feedAnswerShape(finding),
+  "weather-answer": weatherShape,
 } as const;
 
 export type AnswerName = keyof typeof ANSWERS;

@@ -7,6 +7,7 @@ import { pensCommand } from "./pens.js";
 import { PENS_OPTIONS, readPensOptions } from "./pens-options.js";
 import { planCommand } from "./plan.js";
 import { readCommand } from "./read.js";
+import { weatherLine } from "./weather-options.js";
 
 const FARM = needed("Farm file");
 const READ_OPTIONS = { assumed: flag("List every figure that was assumed, with its source"), ...JSON_OPTION };
@@ -78,4 +79,4 @@ const feedLine: CommandLine = {
 };
 
 /** All commands, in the order of the help. */
-export const COMMANDS: readonly CommandLine[] = [readLine, feedLine, planLine, checkLine, pensLine];
+export const COMMANDS: readonly CommandLine[] = [readLine, feedLine, planLine, checkLine, pensLine, weatherLine];

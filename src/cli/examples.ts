@@ -8,6 +8,7 @@ export const WHAT_IT_IS = [
 export const READ = "Read a farm file: what is wrong in it, what the land grows, and whether there are cells enough";
 export const PLAN = "Plan the season and write the grid (HTML to print, CSV for a spreadsheet) and plan.json";
 export const FEED = "Grass against mouths week by week: where it pinches, what the land carries, what to cut";
+export const WEATHER = "Try a plan on dry, usual and wet years with late moves: in which week it fails, and what hay to hold";
 export const CHECK = "Check a plan against all rules: plan.json, or a grid typed in a spreadsheet (CSV)";
 export const PENS = "Pens, nets and pigs' strips by cell: positions that fit, ground covered, nitrogen, how long to stand; drawn to scale";
 
@@ -16,7 +17,7 @@ export interface Example {
   readonly says: string;
 }
 
-export const EXAMPLES: Readonly<Record<"inbye" | "read" | "feed" | "plan" | "check" | "pens", readonly Example[]>> = {
+export const EXAMPLES: Readonly<Record<"inbye" | "read" | "feed" | "plan" | "check" | "pens" | "weather", readonly Example[]>> = {
   inbye: [
     { line: "read scenarios/withy-end.yaml", says: "is the farm file right, and is there land enough?" },
     { line: "plan scenarios/withy-end.yaml", says: "plan the season; the sheets go to plans/withy-end" },
@@ -30,6 +31,11 @@ export const EXAMPLES: Readonly<Record<"inbye" | "read" | "feed" | "plan" | "che
     { line: "plan scenarios/withy-end.yaml --effort quick", says: "a first plan within half a minute" },
     { line: "plan scenarios/withy-end.yaml --out wall --replace", says: "into wall/, over what is there" },
     { line: "plan scenarios/withy-end.yaml --json", says: "one JSON object, for programs" },
+  ],
+  weather: [
+    { line: "weather scenarios/withy-end.yaml plans/withy-end/plan.json", says: "the plan in 200 made-up years" },
+    { line: "weather scenarios/withy-end.yaml plans/withy-end/plan.json --figures", says: "also which figure the answer hangs on most" },
+    { line: "weather scenarios/withy-end.yaml plans/withy-end/plan.json --out weather", says: "and a picture of the hay, to print" },
   ],
   check: [
     { line: "check scenarios/withy-end.yaml plans/withy-end/plan.json", says: "the plan as it was written" },

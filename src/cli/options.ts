@@ -5,7 +5,7 @@ export const EFFORTS = ["quick", "usual", "long"] as const;
 export type Effort = (typeof EFFORTS)[number];
 
 /** Largest seed: a whole number that every machine holds exactly. */
-const MOST_SEED = 2_147_483_647;
+export const MOST_SEED = 2_147_483_647;
 const MOST_SECONDS = 86_400;
 const LEAST_COLUMNS = 40;
 const MOST_COLUMNS = 1000;
@@ -26,7 +26,7 @@ function columnOf(args: readonly string[], index: number): number {
 }
 
 /** An option as typed: nothing when it was not given. */
-type Typed = string | undefined;
+export type Typed = string | undefined;
 
 export interface TypedPlanOptions {
   readonly out?: Typed;
@@ -52,7 +52,7 @@ export interface PlanOptions {
   readonly changes: readonly string[];
 }
 
-const USUAL_SEED = 1;
+export const USUAL_SEED = 1;
 /** Money for each group-day that differs from the plan started from. */
 const USUAL_KEEP = 2;
 const MOST_KEEP = 1000;
@@ -78,10 +78,10 @@ export function readPlanOptions(typed: TypedPlanOptions): PlanOptions {
   return options;
 }
 
-type Say = (finding: Finding) => null;
+export type Say = (finding: Finding) => null;
 
 /** Change files named after --change, with commas between. */
-function changesOf(typed: Typed, say: Say): readonly string[] {
+export function changesOf(typed: Typed, say: Say): readonly string[] {
   const written = typed === undefined ? null : named("change", typed, say);
   return written === null ? [] : written.split(",").map((name) => name.trim()).filter((name) => name !== "");
 }
@@ -97,7 +97,7 @@ export function readChanges(typed: Typed): readonly string[] {
   return changes;
 }
 
-function wholeNumber(name: string, typed: Typed, [least, most]: readonly [number, number], say: Say): number | null {
+export function wholeNumber(name: string, typed: Typed, [least, most]: readonly [number, number], say: Say): number | null {
   if (typed === undefined) return null;
   const value = Number(typed);
   if (/^\d+$/.test(typed) && value >= least && value <= most) return value;
@@ -108,7 +108,7 @@ function effortOf(typed: string, say: Say): Effort | null {
   return EFFORTS.find((one) => one === typed) ?? say(refused("effort", typed, "quick, usual or long", "write --effort usual"));
 }
 
-function named(name: string, typed: string, say: Say): string | null {
+export function named(name: string, typed: string, say: Say): string | null {
   return typed.trim() === "" ? say(refused(name, typed, "a name", `write a name after --${name}`)) : typed;
 }
 

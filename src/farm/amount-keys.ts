@@ -66,6 +66,10 @@ export const AMOUNT_KEYS = {
   "ceiling-cover": key("cover", 3000, 10000, "3000 to 10000 kg/ha"),
   dry: key("share", 0.1, 1, "10 to 100 %"),
   wet: key("share", 1, 3, "100 to 300 %"),
+  month: key("share", 0, 0.8, "0 to 80 %"),
+  spring: key("days", 0, 42, "0 to 42 d"),
+  "late-moves": key("share", 0, 0.5, "0 to 50 %"),
+  "week-away": key("share", 0, 1, "0 to 100 %"),
 } as const satisfies Readonly<Record<string, AmountKey>>;
 
 export type AmountName = keyof typeof AMOUNT_KEYS;

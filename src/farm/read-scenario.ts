@@ -150,9 +150,11 @@ function amountOwned(desk: Desk, root: MapNode): number | null {
 
 function weatherOf(desk: Desk, root: MapNode): Scenario["weather"] {
   const thing = { map: child(root, "weather"), name: "weather" };
+  const figure = (key: "dry" | "wet" | "month" | "spring" | "late-moves" | "week-away"): number =>
+    amountIn(desk, thing, key) ?? takeDefault(desk, `weather.${key}`, "", `weather ${key}`);
   return {
-    dry: amountIn(desk, thing, "dry") ?? takeDefault(desk, "weather.dry", "", "weather dry"),
-    wet: amountIn(desk, thing, "wet") ?? takeDefault(desk, "weather.wet", "", "weather wet"),
+    dry: figure("dry"), wet: figure("wet"), month: figure("month"), springDays: figure("spring"),
+    lateMoves: figure("late-moves"), weekAway: figure("week-away"),
   };
 }
 

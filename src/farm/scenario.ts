@@ -7,6 +7,7 @@ import type { RuleId, Use } from "../rules/rule.js";
 import type { Boundary } from "../science/boundary.js";
 import type { Footprint } from "./footprint.js";
 import type { Kind } from "./kinds.js";
+import type { Weather } from "./weather.js";
 import type { Young } from "./young.js";
 
 export { BIRDS, isBird, isGrazer, KINDS, type Kind } from "./kinds.js";
@@ -223,8 +224,7 @@ export interface Scenario {
   readonly ceilingCover: number;
   /** Trodden and soiled on top of intake, share of intake. */
   readonly troddenShare: number;
-  /** Growth of a dry and a wet year beside the usual, as factors. */
-  readonly weather: { readonly dry: number; readonly wet: number };
+  readonly weather: Weather;
   readonly assumed: readonly Assumed[];
   /** SHA-256 of the farm file's long form; the form itself as one line of JSON, null for a farm that no file tells. */
   readonly print: string;

@@ -125,7 +125,7 @@ const whole = {
   kit: z.strictObject({ nets: owned.optional(), reels: owned.optional(), energisers: text.optional() }).optional(),
   hay: z.strictObject({ "in-store": text.optional(), "winter-need": text.optional(), "dry-matter": text.optional(), "feed-out-loss": text.optional(), "store-loss": text.optional() }).optional(),
   prices: z.strictObject({ hay: text.optional(), labour: text.optional(), mowing: text.optional(), haul: text.optional() }).optional(),
-  weather: z.strictObject({ dry: text.optional(), wet: text.optional() }).optional(),
+  weather: z.strictObject({ dry: text.optional(), wet: text.optional(), month: text.optional(), spring: text.optional(), "late-moves": text.optional(), "week-away": text.optional() }).optional(),
   trodden: text.optional(),
   "ceiling-cover": text.optional(),
   rules: rules.optional(),

@@ -41,11 +41,6 @@ function haulMinutes(scenario: Scenario, { name, distanceM }: Field, group: stri
 }
 
 function buildCell(scenario: Scenario, cell: Cell, dates: readonly string[]): SeasonCell {
-  const growth = Float64Array.from(dates, (d) => cell.growthByMonth[monthOf(d)]);
-  const rates = new Float64Array(dates.length + 1);
-  dates.forEach((date, t) => {
-    rates[t + 1] = rates[t] + (date < cell.coverDate ? 0 : growthRate(growth[t], scenario.ceilingCover));
-  });
   const inHand = Uint8Array.from(dates, (d) => (spanHolds(cell.ours, d) ? 1 : 0));
   const open = Uint8Array.from(dates, (d, t) => (inHand[t] && !cell.closed.some((span) => spanHolds(span, d)) ? 1 : 0));
   const grazed = cell.past.filter((use) => use.by !== "hay" && use.by !== "litter" && isGrazer(use.by)).map((use) => dayNumber(use.lastDay));
@@ -53,15 +48,29 @@ function buildCell(scenario: Scenario, cell: Cell, dates: readonly string[]): Se
     name: cell.name,
     field: scenario.fields.findIndex((f) => f.name === cell.field),
     areaHa: cell.areaHa,
-    startCover: coverOnFirstDay(scenario, cell, dates[0]),
-    rates,
-    growth,
+    ...grassOf(scenario, cell, dates),
     inHand,
     open,
     ownerCuts: ownerCuts(scenario, cell, dates),
     mow: cell.mow,
     lastGrazed: grazed.length ? Math.max(...grazed) - dayNumber(dates[0]) : null,
   };
+}
+
+/** What grows on a cell: cover on the first morning, growth of each day, and its sums. */
+function grassOf(scenario: Scenario, cell: Cell, dates: readonly string[]): Pick<SeasonCell, "startCover" | "rates" | "growth"> {
+  const growth = Float64Array.from(dates, (d) => cell.growthByMonth[monthOf(d)]);
+  const rates = new Float64Array(dates.length + 1);
+  dates.forEach((date, t) => {
+    rates[t + 1] = rates[t] + (date < cell.coverDate ? 0 : growthRate(growth[t], scenario.ceilingCover));
+  });
+  return { startCover: coverOnFirstDay(scenario, cell, dates[0]), rates, growth };
+}
+
+/** A season as it is on a farm that differs from its own in growth and in figures of rules for the ground only. */
+export function regrown(season: Season, scenario: Scenario): Season {
+  const dates = Array.from({ length: season.days }, (_, t) => isoDate(season.firstDay + t));
+  return { ...season, scenario, cells: season.cells.map((cell, c) => ({ ...cell, ...grassOf(scenario, scenario.cells[c], dates) })) };
 }
 
 /** Cover on the first morning, grown from the day it was measured; a later measure stands as it is. */

@@ -65,6 +65,22 @@ export function hayWords(usualKg: number, units: Scenario["units"], others: read
   return low === 0 ? `up to ${spaced(high)} ${unit}` : `${spaced(low)} to ${spaced(high)} ${unit}`;
 }
 
+/** An amount of hay, to 50 kg or 100 lb, from there up: "1150 kg", "none"; a little is not none. */
+export function hayFigure(kg: number, units: Scenario["units"]): string {
+  const [unit, step] = units === "US" ? ["lb", 100] as const : ["kg", 50] as const;
+  const amount = Math.ceil(kg / UNITS.weight[unit]! / step - 1e-6) * step;
+  return amount <= 0 ? "none" : `${spaced(amount)} ${unit}`;
+}
+
+/** Hay between two amounts, rounded outward to 50 kg or 100 lb: "900 to 1300 kg", "up to 350 kg"; without an end where `high` is null. */
+export function hayRange(low: number, high: number | null, units: Scenario["units"]): string {
+  const [unit, step] = units === "US" ? ["lb", 100] as const : ["kg", 50] as const;
+  const from = Math.floor(low / UNITS.weight[unit]! / step + 1e-6) * step;
+  if (high === null) return from === 0 ? "not to be told" : `${spaced(from)} ${unit} or more`;
+  const to = hayFigure(high, units);
+  return from === 0 && to !== "none" ? `up to ${to}` : to === "none" ? to : `${spaced(from)} to ${to}`;
+}
+
 /** "12 500"; figures of four digits stay whole. */
 function spaced(figure: number): string {
   return figure >= 10_000 ? String(figure).replaceAll(/\B(?=(\d{3})+$)/g, " ") : String(figure);

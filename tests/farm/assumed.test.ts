@@ -47,7 +47,7 @@ const FULL: { readonly [key: string]: Plain } = {
   kit: { nets: { "50 m": "2" }, reels: { "200 m": "4" }, energisers: "3" },
   hay: { "in-store": "2 t", "winter-need": "4 t", "dry-matter": "85 %", "feed-out-loss": "8 %", "store-loss": "6 %" },
   prices: { hay: "140 GBP/t", labour: "13 GBP/h", mowing: "150 GBP/ha", haul: "1 GBP" },
-  weather: { dry: "75 %", wet: "125 %" },
+  weather: { dry: "75 %", wet: "125 %", month: "15 %", spring: "7 d", "late-moves": "3 %", "week-away": "10 %" },
   trodden: "12 %", "ceiling-cover": "4800 kg/ha",
   rules,
   "housing-orders": { autumn: { days: "from 2027-10-01", known: "2027-09-20", kinds: "layers" } },
