@@ -2,7 +2,7 @@ import { grassWish } from "../programme/rules/grass-in-hand.js";
 import type { PricingSolver } from "../programme/solver.js";
 import { daysAhead } from "../science/stocking.js";
 import type { Season } from "../season/season.js";
-import { programmeOf, type Programme } from "./feed/model.js";
+import { GUARD_SECONDS, programmeOf, type Programme } from "./feed/model.js";
 import { coverOn, type Way } from "./feed/ways.js";
 
 /** One week of the farm's grass: kg DM, but for hay as stored. */
@@ -53,16 +53,13 @@ export interface FeedBudget {
   readonly answer: Float64Array;
 }
 
-/** Seconds after which a budget is given up: none takes more than a few. */
-const GUARD = 60;
-
 /**
  * The season's feed by week, a linear programme: as little money for hay, yard and charges as may be. Throws when there is no
  * answer, for there always is one: hay.
  */
 export async function feedBudget(season: Season, solver: PricingSolver): Promise<FeedBudget> {
   const programme = programmeOf(season);
-  const solved = await solver.relax(programme.model, GUARD);
+  const solved = await solver.relax(programme.model, GUARD_SECONDS);
   if (solved.kind !== "optimal") throw new Error(`the feed budget has no answer: ${solved.kind}`);
   return { weeks: feedWeeks(programme, solved.columns, solved.rowPrices), money: solved.value, programme, answer: solved.columns };
 }

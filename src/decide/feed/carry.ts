@@ -1,6 +1,6 @@
 import type { Model, ModelRow, PricingSolver } from "../../programme/solver.js";
 import type { FeedBudget } from "../feed-budget.js";
-import type { Programme } from "./model.js";
+import { GUARD_SECONDS, type Programme } from "./model.js";
 
 /** What the land carries of some groups: head of each, in today's proportion. */
 export interface Carries {
@@ -21,7 +21,6 @@ export interface Carried {
 
 /** The greatest herd looked for, as a multiple of today's: beyond it grass is no matter. */
 const MOST_TIMES = 10_000;
-const GUARD = 60;
 
 /** Each group of grazers alone on the land, then all together: without hay, and with the hay that is in store or made in the season. */
 export async function carries(budget: FeedBudget, solver: PricingSolver): Promise<readonly Carries[]> {
@@ -41,7 +40,7 @@ export async function carries(budget: FeedBudget, solver: PricingSolver): Promis
 async function carried(budget: FeedBudget, groups: readonly number[], hay: boolean, solver: PricingSolver): Promise<Carried> {
   const { programme } = budget;
   const model = carryModel(budget, groups, hay);
-  const solved = await solver.relax(model, GUARD);
+  const solved = await solver.relax(model, GUARD_SECONDS);
   if (solved.kind !== "optimal") throw new Error(`what the land carries has no answer: ${solved.kind}`);
   const times = solved.columns[programme.at.count]!;
   const head = groups.map((g) => Math.floor(times * programme.season.scenario.groups[g]!.head + 1e-6));

@@ -4,7 +4,7 @@ import { grownCover } from "../../science/growth.js";
 import { feedBudget, feedWeeks, type FeedBudget } from "../feed-budget.js";
 import type { Ground } from "./grounds.js";
 import { surpluses } from "./pinch.js";
-import type { Programme } from "./model.js";
+import { GUARD_SECONDS, type Programme } from "./model.js";
 
 /** Cells to leave out of the round and mow, as day indices; `back` is null where they are not ready again in the season. */
 export interface Drop {
@@ -36,7 +36,6 @@ export interface Mown extends Drops {
 const MORE_HAY_DAYS = 0.5;
 /** Hay that no winter ever needs, kg: every tonne made is then worth its price. */
 const ALL_IT_CAN_MAKE = 1e7;
-const GUARD = 60;
 
 /**
  * Cells to drop for a cut: where the budget mows, by whole named cells, tried again as such. Where it mows nothing though grass
@@ -124,7 +123,7 @@ async function mownAsChosen(programme: Programme, chosen: readonly Chosen[], sol
     const columns = ways.flatMap((way, i) => (way.kind === "cut" && way.ground === ground && way.week === week ? [i] : []));
     return { name: `cut of ground ${ground} in week ${week}`, least: areaHa, most: areaHa, columns, values: columns.map(() => 1) };
   });
-  const solved = await solver.relax({ ...model, upper, rows: [...model.rows, ...rows] }, GUARD);
+  const solved = await solver.relax({ ...model, upper, rows: [...model.rows, ...rows] }, GUARD_SECONDS);
   if (solved.kind !== "optimal") return null;
   return { programme, answer: solved.columns, money: solved.value, weeks: feedWeeks(programme, solved.columns, solved.rowPrices) };
 }

@@ -20,6 +20,9 @@ export interface Rows {
   readonly given: number;
 }
 
+/** Seconds after which a solve is given up, on the slowest machine: none of a usual farm takes more than one or two. */
+export const GUARD_SECONDS = 600;
+
 /** Money so small that it only settles ties: grass rather than hay, and hay no sooner than it must be. */
 const RATHER = 0.01;
 

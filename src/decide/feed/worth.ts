@@ -2,6 +2,7 @@ import type { Group, Scenario } from "../../farm/scenario.js";
 import type { PricingSolver } from "../../programme/solver.js";
 import { buildSeason } from "../../season/build-season.js";
 import { feedBudget, type FeedBudget } from "../feed-budget.js";
+import { GUARD_SECONDS } from "./model.js";
 
 /** What one more would be worth, in money of the season; below nothing where it would cost. */
 export interface Worth {
@@ -13,7 +14,6 @@ export interface Worth {
 }
 
 const TONNE = 1000;
-const GUARD = 60;
 
 /** The budget solved again with one more of each: nothing is read off prices, so that a whole tonne or hectare is told as it is. */
 export async function worths(budget: FeedBudget, months: readonly number[], solver: PricingSolver): Promise<readonly Worth[]> {
@@ -31,11 +31,11 @@ export async function worths(budget: FeedBudget, months: readonly number[], solv
 }
 
 /** The budget's money when a tonne of hay is there to feed in a month, at no price. */
-export async function withHayGiven({ programme }: FeedBudget, month: number, solver: PricingSolver): Promise<number> {
+async function withHayGiven({ programme }: FeedBudget, month: number, solver: PricingSolver): Promise<number> {
   const { model, months, rowOf } = programme;
   const own = rowOf.given + months.indexOf(month);
   const rows = model.rows.map((row, r) => (r === own ? { ...row, most: 1 } : row));
-  const solved = await solver.relax({ ...model, rows }, GUARD);
+  const solved = await solver.relax({ ...model, rows }, GUARD_SECONDS);
   if (solved.kind !== "optimal") throw new Error(`a tonne of hay more has no answer: ${solved.kind}`);
   return solved.value;
 }
