@@ -1,59 +1,7 @@
 /** Shapes of what each command prints with --json; schemas/ is made from them. */
 import { z } from "zod";
-import { RULE_IDS } from "../rules/rule.js";
-
-const day = z.iso.date();
-const ruleId = z.enum(RULE_IDS);
-const money = z.number().min(0);
-const byRule = z.partialRecord(ruleId, money);
-const daysByGroup = z.record(z.string(), z.number().int().min(0));
-
-const finding = z.strictObject({
-  file: z.string().meta({ description: "name of the file, or \"command line\"" }),
-  line: z.number().int().min(1),
-  column: z.number().int().min(1),
-  code: z.string().regex(/^[a-z0-9]+(-[a-z0-9]+)*$/),
-  found: z.string(),
-  allowed: z.string(),
-  next: z.string().meta({ description: "what to write or do instead" }),
-});
-
-const breach = z.strictObject({
-  rule: ruleId,
-  group: z.string().nullable(),
-  cell: z.string().nullable(),
-  firstDay: day,
-  lastDay: day,
-  found: z.string(),
-  allowed: z.string(),
-});
-
-const gives = z.strictObject({
-  group: z.string().nullable(),
-  cell: z.string().nullable(),
-  yard: z.string().nullable(),
-  firstDay: day,
-  lastDay: day,
-  breaches: z.array(breach.extend({ unit: z.string() })).min(1),
-});
-
-const wayOut = z.strictObject({
-  words: z.string(),
-  cost: money.meta({ description: "of the season planned with the change; what the change itself costs or loses is not in it" }),
-  change: z.string().nullable().meta({ description: "the text of a change file, where one can say it" }),
-});
-
-const charge = z.strictObject({
-  rule: ruleId,
-  group: z.string().nullable(),
-  cell: z.string().nullable(),
-  firstDay: day,
-  lastDay: day,
-  money,
-  found: z.string(),
-});
-
-const season = z.strictObject({ firstDay: day, lastDay: day });
+import { breach, byRule, charge, day, daysByGroup, finding, gives, money, season, wayOut } from "./answer-parts.js";
+import { tryAnswerShape } from "./try-answer.js";
 
 const findingsAnswer = z.strictObject({
   findings: z.array(finding).min(1),
@@ -147,6 +95,7 @@ export const ANSWERS = {
   "read-answer": readAnswer,
   "plan-answer": planAnswer,
   "check-answer": checkAnswer,
+  "try-answer": tryAnswerShape,
 } as const;
 
 export type AnswerName = keyof typeof ANSWERS;

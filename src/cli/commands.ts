@@ -1,9 +1,11 @@
 import { checkCommand } from "./check.js";
 import { CHANGE_OPTION, flag, JSON_OPTION, needed, valued, withExamples, type CommandLine } from "./command-line.js";
-import { CHECK, EXAMPLES, PLAN, READ } from "./examples.js";
+import { CHECK, EXAMPLES, PLAN, READ, TRY } from "./examples.js";
 import { EFFORTS, readChanges, readPlanOptions } from "./options.js";
 import { planCommand } from "./plan.js";
 import { readCommand } from "./read.js";
+import { tryCommand } from "./try.js";
+import { TRY_OPTIONS } from "./try-options.js";
 
 const FARM = needed("Farm file");
 const READ_OPTIONS = { assumed: flag("List every figure that was assumed, with its source"), ...JSON_OPTION };
@@ -48,5 +50,15 @@ const checkLine: CommandLine = {
       choose(() => checkCommand({ ...given, changes: readChanges(given.change) }, screen))),
 };
 
+const tryLine: CommandLine = {
+  name: "try",
+  takes: "a farm file and one or more change files",
+  options: Object.keys(TRY_OPTIONS),
+  add: (cli, screen, choose) =>
+    cli.command("try <farm> <changes..>", TRY, (command) =>
+      withExamples(command, EXAMPLES.try).positional("farm", FARM).positional("changes", { type: "string", array: true, demandOption: true, describe: "Change files, tried one by one" }).options(TRY_OPTIONS), (given) =>
+      choose(() => tryCommand({ ...readPlanOptions(given), farm: given.farm, trials: given.changes, together: given.together, replace: given.replace }, screen))),
+};
+
 /** All commands, in the order of the help. */
-export const COMMANDS: readonly CommandLine[] = [readLine, planLine, checkLine];
+export const COMMANDS: readonly CommandLine[] = [readLine, planLine, checkLine, tryLine];

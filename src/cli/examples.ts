@@ -8,17 +8,19 @@ export const WHAT_IT_IS = [
 export const READ = "Read a farm file: what is wrong in it, what the land grows, and whether there are cells enough";
 export const PLAN = "Plan the season and write the grid (HTML to print, CSV for a spreadsheet) and plan.json";
 export const CHECK = "Check a plan against all rules: plan.json, or a grid typed in a spreadsheet (CSV)";
+export const TRY = "What if? Plan the farm as it is and with each change, and say what differs";
 
 export interface Example {
   readonly line: string;
   readonly says: string;
 }
 
-export const EXAMPLES: Readonly<Record<"inbye" | "read" | "plan" | "check", readonly Example[]>> = {
+export const EXAMPLES: Readonly<Record<"inbye" | "read" | "plan" | "check" | "try", readonly Example[]>> = {
   inbye: [
     { line: "read scenarios/withy-end.yaml", says: "is the farm file right, and is there land enough?" },
     { line: "plan scenarios/withy-end.yaml", says: "plan the season; the sheets go to plans/withy-end" },
     { line: "check scenarios/withy-end.yaml plans/withy-end/grid.csv", says: "does a changed grid still keep the rules?" },
+    { line: "try scenarios/withy-end.yaml scenarios/changes/two-more-cows.yaml", says: "what would two more cows change?" },
   ],
   read: [
     { line: "read scenarios/withy-end.yaml", says: "land, stock, cells needed, growth by year and week" },
@@ -32,6 +34,11 @@ export const EXAMPLES: Readonly<Record<"inbye" | "read" | "plan" | "check", read
   check: [
     { line: "check scenarios/withy-end.yaml plans/withy-end/plan.json", says: "the plan as it was written" },
     { line: "check scenarios/withy-end.yaml plans/withy-end/grid.csv", says: "the grid after a change by hand" },
+  ],
+  try: [
+    { line: "try scenarios/withy-end.yaml scenarios/changes/two-more-cows.yaml", says: "one change beside the farm as it is" },
+    { line: "try scenarios/withy-end.yaml --change scenarios/changes/no-pigs.yaml scenarios/changes/add-pigs.yaml", says: "eight pigs, on the farm without any" },
+    { line: "try scenarios/withy-end.yaml scenarios/changes/rented-field.yaml scenarios/changes/two-more-cows.yaml --together", says: "each alone, and both" },
   ],
 };
 
