@@ -40,9 +40,10 @@ function whenRows({ base, change }: Comparison): readonly (readonly string[])[] 
     ["", "as it is", "with it"],
     row("Fullest week of moves", ({ movesWorstWeek }) => `from ${dayMonth(movesWorstWeek)}`),
     row("Fullest week of work", ({ minutesWorstWeek }) => `from ${dayMonth(minutesWorstWeek)}`),
-    row("Fullest day", ({ crowdedDay }) => (crowdedDay ? `${dayMonth(crowdedDay.day)}, ${minutesWords(crowdedDay.minutes)} of ${minutesWords(crowdedDay.atHome)}` : "none")),
+    row("Fullest day", ({ crowdedDay }) => (crowdedDay ? dayMonth(crowdedDay.day) : "none")),
+    row("its work", ({ crowdedDay }) => (crowdedDay ? `${minutesWords(crowdedDay.minutes)} of ${minutesWords(crowdedDay.atHome)}` : "none")),
     ...PIECES.filter((piece) => base.kitDays[piece] !== null || change.kitDays[piece] !== null)
-      .map((piece) => row(`Most ${piece}, first on`, ({ kitDays }) => (kitDays[piece] === null ? "none" : dayMonth(kitDays[piece])))),
+      .map((piece) => row(`Most ${piece} from`, ({ kitDays }) => (kitDays[piece] === null ? "none" : dayMonth(kitDays[piece])))),
     row("Most nitrogen on", ({ nitrogenHighestCell }) => nitrogenHighestCell ?? "no cell"),
   ];
 }

@@ -56,7 +56,7 @@ function toldFigures({ units, prices }: Unit): readonly (readonly [FigureKey, To
   return [
     ["cost", money("Season's cost", prices.currency)],
     ["hay-fed-kg", hay("Hay fed")],
-    ["hay-days", counted("Days in a yard, all groups")],
+    ["hay-days", counted("Days in a yard")],
     ["hay-made-kg", hay("Hay made")],
     ["hay-to-buy-kg", hay("Hay to buy")],
     ["moves", counted("Moves")],
@@ -72,7 +72,7 @@ function toldFigures({ units, prices }: Unit): readonly (readonly [FigureKey, To
     ["nitrogen-in-yard-kg", { ...hay("Nitrogen in the yard"), figure: (kg) => Math.round(kg / UNITS.weight[units === "US" ? "lb" : "kg"]! / 10) * 10 }],
     ["birds-ground-ha", ground("Ground birds worked")],
     ["pigs-ground-ha", ground("Ground pigs opened")],
-    ["crowded-day-share", { label: "Fullest day, of time at home", figure: (share) => Math.round(share * 100), words: (figure) => `${figure} %`, fewer: "less" }],
+    ["crowded-day-share", { label: "Fullest day, time taken", figure: (share) => Math.round(share * 100), words: (figure) => `${figure} %`, fewer: "less" }],
     ["nets-most", counted("Nets in use, most")],
     ["reels-most", counted("Reels in use, most")],
     ["energisers-most", counted("Energisers in use, most")],

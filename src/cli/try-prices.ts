@@ -22,7 +22,7 @@ function everyPrice({ prices, yards, units, assumed }: Scenario): PriceUsed[] {
     { what: "labour", price: showMoney(prices.labourPerHour, currency, "money-per-hour", units), assumed: taken("price of labour") },
     { what: "mowing", price: showMoney(prices.mowingPerHa, currency, "money-per-area", units), assumed: taken("price of mowing") },
     { what: "a haul, besides its minutes", price: showMoney(prices.haul, currency), assumed: taken("price of haul") },
-    ...yards.map(({ name, costPerDay }) => ({ what: `${name}, a group`, price: showMoney(costPerDay, currency, "money-per-day", units), assumed: assumed.some((row) => costOf(row, name)) })),
+    ...yards.map(({ name, costPerDay }) => ({ what: `a group's day in ${name}`, price: showMoney(costPerDay, currency, "money-per-day", units), assumed: assumed.some((row) => costOf(row, name)) })),
   ];
 }
 

@@ -64,7 +64,7 @@ function basePart({ planned }: Trial, { prices }: Scenario, columns: number, scr
 }
 
 /** Changes that fit beside the farm as it is in 80 columns. */
-const ABREAST = 4;
+const ABREAST = 3;
 const SUMMARY: readonly FigureKey[] = [
   "cost", "hay-fed-kg", "hay-days", "hay-to-buy-kg", "moves-a-week", "minutes-a-week", "rests-short", "nitrogen-highest-kg-per-ha", "cells-over-nitrogen",
 ];
@@ -82,7 +82,7 @@ function sideBySide({ changes, scenario }: TrySeen): readonly string[] {
         const seasons = [some[0]!.comparison.base, ...some.map(({ comparison }) => comparison.change)];
         return [labelOf(key, scenario), ...seasons.map(({ figures }) => toldFigure(key, figures[key], scenario))];
       }),
-      ["Days that stand otherwise", "", ...some.map(({ comparison }) => String(comparison.groups.reduce((sum, { days, on }) => sum + (on === "both" ? days : 0), 0)))],
+      ["Days otherwise", "", ...some.map(({ comparison }) => String(comparison.groups.reduce((sum, { days, on }) => sum + (on === "both" ? days : 0), 0)))],
     ]),
   ]);
 }

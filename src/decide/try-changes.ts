@@ -50,7 +50,7 @@ export interface TrySteps {
 
 const STEPS: Record<Effort["name"], TrySteps> = {
   quick: { seeds: 1, search: 300_000, polish: 150_000, windows: false, bound: 0 },
-  usual: { seeds: 2, search: 1_000_000, polish: 250_000, windows: true, bound: 20 },
+  usual: { seeds: 2, search: 800_000, polish: 250_000, windows: true, bound: 20 },
   long: { seeds: 4, search: 6_000_000, polish: 2_000_000, windows: true, bound: 170 },
 };
 
@@ -92,7 +92,8 @@ export interface TryWatch {
  * Plans a farm as it is (the first) and with changes, so that they can be compared: (1) the same searches for each, from
  * its hand rule's plan or a plan given; (2) where rules are still broken, what lessens that; (3) the best plan of any
  * other farm is tried on each, polished beside its own; (4) last, whatever plan of another farm is cheaper as it stands is taken, so
- * that a change which only gives more (ground, kit, time) is never dearer than none, however the searches went;
+ * that a change which only gives more (time, kit, ground that asks for nothing) is never dearer than none, however the
+ * searches went;
  * (5) the check judges; (6) a farm that has no plan is told what gives and the ways out.
  *
  * @param given a plan to start all from; null for none
