@@ -61,7 +61,13 @@ function effort(seed = 1): TryEffort {
   return { name: "quick", seed, capSeconds: null, steps: { seeds: 2, search: 1500, polish: 500, windows: true, bound: 5 } };
 }
 
-function tried(farms: readonly TrialFarm[], { seed = 1, threads = inThisThread(solver), stop = ON }: { seed?: number; threads?: Threads; stop?: { asked: boolean } } = {}): Promise<readonly Trial[]> {
+interface How {
+  readonly seed?: number;
+  readonly threads?: Threads;
+  readonly stop?: { readonly asked: boolean };
+}
+
+function tried(farms: readonly TrialFarm[], { seed = 1, threads = inThisThread(solver), stop = ON }: How = {}): Promise<readonly Trial[]> {
   return tryChanges(farms, null, { threads }, effort(seed), { progress: () => undefined, stop });
 }
 
