@@ -38,11 +38,21 @@ export function openTrials(farm: string, first: readonly string[], changes: read
       ...trials.map(({ scenario, titles }) => ({ title: titles.at(-1)!, scenario })),
       ...whole.map((one) => ({ title: TOGETHER, scenario: changedOf(one).scenario })),
     ],
-    notes: unique([base, ...alone].flatMap((one) => (one.ok ? one.notes : []))),
+    notes: [...notesOf(base), ...alone.flatMap((one, i) => newNotes(one, base).map((note) => ({ ...note, found: `${trials[i]!.titles.at(-1)!}: ${note.found}` })))],
   };
 }
 
 const TOO_FEW = commandLineFinding("option-value", "--together with one change", "two changes or more are laid over the farm together", "leave out --together, or name another change");
+
+function notesOf(read: Result<Changed>): readonly Finding[] {
+  return read.ok ? read.notes : [];
+}
+
+/** What a change alone gives rise to. */
+function newNotes(read: Result<Changed>, base: Result<Changed>): readonly Finding[] {
+  const known = new Set(notesOf(base).map((note) => JSON.stringify(note)));
+  return notesOf(read).filter((note) => !known.has(JSON.stringify(note)));
+}
 
 function changedOf(read: Result<Changed>): Changed {
   if (!read.ok) throw new Error("findings are told before this");

@@ -69,7 +69,10 @@ function foldersOf({ out, trials, together }: TryGiven): readonly string[] {
 async function triedWatched(opened: OpenedTrials, from: Plan | null, given: TryGiven, screen: Screen): Promise<readonly Trial[]> {
   const farms: readonly TrialFarm[] = [{ title: AS_IT_IS, scenario: opened.base }, ...opened.changes];
   const lines = progressLines(screen, opened.base.prices.currency, farms.map(({ title }) => title));
-  const { stop, release } = stopOnInterrupt(() => screen.aside("\nStopping with the best plans found; Ctrl-C again quits.\n"));
+  const { stop, release } = stopOnInterrupt(() => {
+    lines.clear();
+    screen.aside("\nStopping with the best plans found; Ctrl-C again quits.\n");
+  });
   const ticking = setInterval(() => lines.tick(), TICK_MS);
   try {
     const effort = { name: given.effort, seed: given.seed, capSeconds: given.seconds };
