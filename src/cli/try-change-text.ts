@@ -21,7 +21,7 @@ export function changePart({ trial: { planned }, comparison }: ChangeSeen, base:
   return [
     ...columnsOf([HEAD, ...toldRows(comparison.figures, base).map(cells)]),
     "", ...columnsOf(whenRows(comparison), [0, 1, 2]),
-    "", "  The money, by what it is for", ...columnsOf([HEAD, ...moneyRows(comparison, base).map(cells)]),
+    "", "  The money, by what it is for (rounded)", ...columnsOf([HEAD, ...moneyRows(comparison, base).map(cells)]),
     "", ...lines([`  ${rulesWords(comparison)}`, ...overRows(comparison)]),
     "", ...lines(["  Days that stand otherwise, by week (a figure counts the days, a dot is none)"]), ...weekRows(comparison),
   ];

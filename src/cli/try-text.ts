@@ -103,7 +103,7 @@ function sureRows({ base, changes, scenario }: TrySeen): readonly string[] {
   const spread = searchSpread(trials);
   const luck = spread === null
     ? "Each farm was searched once, so how much is luck is not known: look again with --effort usual before a small difference counts."
-    : `Searches of one farm, each from another start, ended up to ${about(spread)} apart: a difference in money much below that may be luck. --effort long looks harder.`;
+    : `Searches of one farm, each from another start, ended up to ${about(spread)} apart: a difference in money of that size or less may be luck. --effort long looks harder.`;
   const { kind, bound, cost } = base.planned;
   const left = kind === "plan" && bound > 0
     ? [`As it is, no plan can cost less than ${about(bound)}: at most ${about(Math.max(0, shownMoney(cost) - shownMoney(bound)))} could still be saved. With a change it was not worked out.`]
