@@ -4,7 +4,7 @@ import { farmDay, findingsOf, type Judged } from "./findings.js";
 import type { Replay } from "./replay.js";
 import { counted } from "./words.js";
 
-interface KitUsed {
+export interface KitUsed {
   nets: number;
   reels: number;
   energisers: number;
@@ -27,7 +27,8 @@ export function checkFenceKit(scenario: Scenario, _plan: Plan, replay: Replay): 
   return findings.judged();
 }
 
-function kitByDay(scenario: Scenario, { days, stays, labour }: Replay): KitUsed[] {
+/** Pieces in use by season day, those set ahead for a move that day among them. */
+export function kitByDay(scenario: Scenario, { days, stays, labour }: Replay): KitUsed[] {
   const used = Array.from({ length: days.count }, () => ({ nets: 0, reels: 0, energisers: 0 }));
   for (const stay of stays) {
     const group = scenario.groups[stay.group]!;

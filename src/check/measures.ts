@@ -1,12 +1,11 @@
 import type { Scenario } from "../farm/scenario.js";
 import { openedHa, workedHa } from "./ground-done.js";
-import type { GroupSeason } from "./group-season.js";
 import { hayFedKg } from "./hay-fed.js";
 import { hayMadeKgOf } from "./hay-stock.js";
 import { isYard, NOWHERE } from "./placing.js";
 import type { Replay } from "./replay.js";
 import type { CellDays, Measures } from "./report.js";
-import { positionOf, type SeasonDays } from "./season-days.js";
+import { positionOf } from "./season-days.js";
 
 /** What a plan comes to, in the units an owner counts in. */
 export function measuresOf(scenario: Scenario, replay: Replay): Measures {
@@ -17,7 +16,7 @@ export function measuresOf(scenario: Scenario, replay: Replay): Measures {
   return {
     hayFedKg: hayFedKg(scenario, groups),
     hayMadeKg: hayMadeKgOf(replay),
-    moves: groups.reduce((sum, group) => sum + placesBegun(group, replay.days), 0),
+    moves: movesByDay(replay).reduce((sum, moves) => sum + moves, 0),
     hauls: later.filter((move) => move.hauled && move.from !== NOWHERE).length,
     minutesByDay: [...labour.minutes],
     minutesAtHomeByDay: [...labour.minutesAtHome],
@@ -28,11 +27,16 @@ export function measuresOf(scenario: Scenario, replay: Replay): Measures {
   };
 }
 
-/** Places that a group goes to on its own feet, as the wall grid counts them: where it stands on the first day is none. */
-function placesBegun({ group, hosts, places }: GroupSeason, days: SeasonDays): number {
-  const arrivals = group.here.map((span) => positionOf(days, span.firstDay));
-  const moved = (place: number, t: number) => t > 0 && place !== NOWHERE && hosts[t]! < 0 && (arrivals.includes(t) || place !== places[t - 1]);
-  return places.reduce((sum, place, t) => sum + (moved(place, t) ? 1 : 0), 0);
+/** Places that groups go to on their own feet, by season day, as the wall grid counts them: where one stands on the first day is none. */
+export function movesByDay({ groups, days }: Pick<Replay, "groups" | "days">): number[] {
+  const moves = Array<number>(days.count).fill(0);
+  for (const { group, hosts, places } of groups) {
+    const arrivals = group.here.map((span) => positionOf(days, span.firstDay));
+    places.forEach((place, t) => {
+      if (t > 0 && place !== NOWHERE && hosts[t]! < 0 && (arrivals.includes(t) || place !== places[t - 1])) moves[t]!++;
+    });
+  }
+  return moves;
 }
 
 export function cellDaysOf(scenario: Scenario, { cells }: Replay): CellDays[] {

@@ -4,6 +4,7 @@ import { breach, byRule, charge, day, daysByGroup, finding, gives, money, season
 import { pensAnswerShape } from "./pens-answer.js";
 import { feedAnswerShape } from "./feed-answer.js";
 import { weatherShape } from "./weather-shape.js";
+import { tryAnswerShape } from "./try-answer.js";
 
 const findingsAnswer = z.strictObject({
   findings: z.array(finding).min(1),
@@ -109,6 +110,7 @@ export const ANSWERS = {
   "pens-answer": pensAnswerShape,
   "feed-answer": feedAnswerShape(finding),
   "weather-answer": weatherShape,
+  "try-answer": tryAnswerShape,
 } as const;
 
 export type AnswerName = keyof typeof ANSWERS;

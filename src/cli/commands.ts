@@ -1,12 +1,14 @@
 import { checkCommand } from "./check.js";
 import { CHANGE_OPTION, flag, JSON_OPTION, needed, valued, withExamples, type CommandLine } from "./command-line.js";
-import { CHECK, EXAMPLES, FEED, PENS, PLAN, READ } from "./examples.js";
+import { CHECK, EXAMPLES, FEED, PENS, PLAN, READ, TRY } from "./examples.js";
 import { feedCommand } from "./feed.js";
 import { EFFORTS, readChanges, readPlanOptions } from "./options.js";
 import { pensCommand } from "./pens.js";
 import { PENS_OPTIONS, readPensOptions } from "./pens-options.js";
 import { planCommand } from "./plan.js";
 import { readCommand } from "./read.js";
+import { tryCommand } from "./try.js";
+import { TRY_OPTIONS } from "./try-options.js";
 import { weatherLine } from "./weather-options.js";
 
 const FARM = needed("Farm file");
@@ -78,5 +80,15 @@ const feedLine: CommandLine = {
       choose(() => feedCommand({ ...readPlanOptions({ out: given.out, change: given.change }), farm: given.farm, replace: given.replace }, screen))),
 };
 
+const tryLine: CommandLine = {
+  name: "try",
+  takes: "a farm file and one or more change files",
+  options: Object.keys(TRY_OPTIONS),
+  add: (cli, screen, choose) =>
+    cli.command("try <farm> <changes..>", TRY, (command) =>
+      withExamples(command, EXAMPLES.try).positional("farm", FARM).positional("changes", { type: "string", array: true, demandOption: true, describe: "Change files, tried one by one" }).options(TRY_OPTIONS), (given) =>
+      choose(() => tryCommand({ ...readPlanOptions(given), farm: given.farm, trials: given.changes, together: given.together, replace: given.replace }, screen))),
+};
+
 /** All commands, in the order of the help. */
-export const COMMANDS: readonly CommandLine[] = [readLine, feedLine, planLine, checkLine, pensLine, weatherLine];
+export const COMMANDS: readonly CommandLine[] = [readLine, feedLine, planLine, checkLine, tryLine, pensLine, weatherLine];

@@ -11,17 +11,19 @@ export const FEED = "Grass against mouths week by week: where it pinches, what t
 export const WEATHER = "Try a plan on dry, usual and wet years with late moves: in which week it fails, and what hay to hold";
 export const CHECK = "Check a plan against all rules: plan.json, or a grid typed in a spreadsheet (CSV)";
 export const PENS = "Pens, nets and pigs' strips by cell: positions that fit, ground covered, nitrogen, how long to stand; drawn to scale";
+export const TRY = "What if? Plan the farm as it is and with each change, and say what differs";
 
 export interface Example {
   readonly line: string;
   readonly says: string;
 }
 
-export const EXAMPLES: Readonly<Record<"inbye" | "read" | "feed" | "plan" | "check" | "pens" | "weather", readonly Example[]>> = {
+export const EXAMPLES: Readonly<Record<"inbye" | "read" | "feed" | "plan" | "check" | "try" | "pens" | "weather", readonly Example[]>> = {
   inbye: [
     { line: "read scenarios/withy-end.yaml", says: "is the farm file right, and is there land enough?" },
     { line: "plan scenarios/withy-end.yaml", says: "plan the season; the sheets go to plans/withy-end" },
     { line: "check scenarios/withy-end.yaml plans/withy-end/grid.csv", says: "does a changed grid still keep the rules?" },
+    { line: "try scenarios/withy-end.yaml scenarios/changes/two-more-cows.yaml", says: "what would two more cows change?" },
   ],
   read: [
     { line: "read scenarios/withy-end.yaml", says: "land, stock, cells needed, growth by year and week" },
@@ -49,6 +51,11 @@ export const EXAMPLES: Readonly<Record<"inbye" | "read" | "feed" | "plan" | "che
     { line: "feed scenarios/sun-brae.yaml", says: "in which weeks grass runs short, and by how much" },
     { line: "feed scenarios/sun-brae.yaml --out plans/feed", says: "also draws it, as plans/feed/feed-budget.html" },
     { line: "feed scenarios/withy-end.yaml --change scenarios/changes/two-more-cows.yaml", says: "the same with two more cows" },
+  ],
+  try: [
+    { line: "try scenarios/withy-end.yaml scenarios/changes/two-more-cows.yaml", says: "one change beside the farm as it is" },
+    { line: "try scenarios/withy-end.yaml --change scenarios/changes/no-pigs.yaml scenarios/changes/add-pigs.yaml", says: "eight pigs, on the farm without any" },
+    { line: "try scenarios/withy-end.yaml scenarios/changes/rented-field.yaml scenarios/changes/two-more-cows.yaml --together", says: "each alone, and both" },
   ],
 };
 

@@ -2,7 +2,7 @@
 import { endBeforePlan } from "./stop.js";
 
 const args = process.argv.slice(2);
-if (args[0] === "plan") endBeforePlan(args.includes("--json"));
+if (args[0] === "plan" || args[0] === "try") endBeforePlan(args.includes("--json"));
 
 // a reader that has seen enough (| head) closes the pipe: that is no fault
 process.stdout.on("error", (fault: NodeJS.ErrnoException) => process.exit(fault.code === "EPIPE" ? 0 : 1));

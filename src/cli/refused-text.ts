@@ -12,9 +12,18 @@ interface GivenFarm {
 }
 
 /** The check has the last word: what would have to give, told from the plan that breaks least, and the ways out. */
-export function refusedText({ planned, made, files }: PlanSeen, given: GivenFarm, columns: number, screen: Screen): string {
-  const { refusal, capped } = planned;
+export function refusedText(seen: PlanSeen, given: GivenFarm, columns: number, screen: Screen): string {
+  const { refusal } = seen.planned;
   if (!refusal) throw new Error("a plan that is not refused has no such words");
+  return [
+    ...refusalRows(refusal, seen.planned.capped, seen.made.currency, columns, screen),
+    ...filesRows(refusal, seen.files, given, screen).map((row) => wrapped(row, columns, 4)),
+    "",
+  ].join("\n");
+}
+
+/** What gives and the ways out, without files. */
+export function refusalRows(refusal: Refusal, capped: boolean, currency: string, columns: number, screen: Screen): readonly string[] {
   const line = (text: string, indent = 0) => wrapped(text, columns, indent);
   const ended = capped ? "Stopped before a plan was found that keeps every rule." : "No plan was found that keeps every rule.";
   const places = countWords(refusal.gives.length, "place");
@@ -24,10 +33,8 @@ export function refusedText({ planned, made, files }: PlanSeen, given: GivenFarm
     ...refusal.gives.flatMap((place) => givesRows(place).map((row) => line(row, 4))),
     ...(refusal.provenDays > 0 ? ["", line(`Re-done ${refusal.provenDays} days at a time, one group at a time, it breaks no less; that no plan of the whole season does is not proven.`)] : []),
     ...clashRows(refusal).map((row) => line(row)),
-    ...waysRows(refusal, made.currency, screen).map((row) => line(row, 4)),
-    ...filesRows(refusal, files, given, screen).map((row) => line(row, 4)),
-    "",
-  ].join("\n");
+    ...waysRows(refusal, currency, screen).map((row) => line(row, 4)),
+  ];
 }
 
 /** One stay or day: a line, or a head with a line for each rule where several give. */

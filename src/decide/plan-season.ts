@@ -87,7 +87,7 @@ export const PROVEN = "every way to live the season looked at";
 const PROOF_WORK: Record<Effort["name"], number> = { quick: 150_000, usual: 600_000, long: 6_000_000 };
 
 /** The hand rule's plan, and the plan to start from: that, or the base plan where it breaks no more and costs no more. */
-function startOf(scenario: Scenario, { base }: Effort): { byHand: Snapshot; from: Snapshot; keep: Keep | null } {
+export function startOf(scenario: Scenario, { base }: Pick<Effort, "base">): { byHand: Snapshot; from: Snapshot; keep: Keep | null } {
   const season = buildSeason(scenario);
   const simulator = cellSimulator(season);
   const draft = new Draft(season, simulator);
@@ -104,7 +104,8 @@ function startOf(scenario: Scenario, { base }: Effort): { byHand: Snapshot; from
   return { byHand, from: betterThan(hand, based) ? hand : based, keep };
 }
 
-function judged(scenario: Scenario, byHand: Snapshot, race: Race): Planned {
+/** The best plan of a race in names and dates, with the check's word on it and what is to be said beside it; no ways out yet. */
+export function judged(scenario: Scenario, byHand: Snapshot, race: Race): Planned {
   const season = buildSeason(scenario);
   const best = race.best ?? byHand;
   const plan = planOf(season, best);

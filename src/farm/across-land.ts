@@ -7,6 +7,8 @@ import { child, entriesOf, type Entry, type MapNode } from "./tree.js";
 /** Faults that show only when several parts of the farm are laid side by side: ground and holds. */
 export function checkLand(desk: Desk, root: MapNode, scenario: Scenario): void {
   checkCellNames(desk, root);
+  const fields = child(root, "fields");
+  if (fields && cellEntries(root).length === 0) say(desk, fields, { code: "no-cell", found: "there is no cell", allowed: "a farm has one cell at least", next: "write the cells of a field, or leave one of them" });
   for (const group of scenario.groups) checkCells(desk, root, scenario, group);
   for (const hold of scenario.holds) checkHold(desk, root, scenario, hold);
 }

@@ -58,7 +58,7 @@ describe("help", () => {
     for (const word of ["read", "plan", "check", "Exit codes", "inbye plan scenarios/withy-end.yaml"]) expect(out).toContain(word);
   });
 
-  it.each(["read", "plan", "check"])("%s has a help of its own", (command) => {
+  it.each(["read", "plan", "check", "try"])("%s has a help of its own", (command) => {
     const { exit, out } = inbye([command, "--help"], folder.path);
     expect(exit).toBe(0);
     expect(out).toContain("Examples:");
