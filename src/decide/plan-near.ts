@@ -16,6 +16,8 @@ export interface Near {
   readonly steps: number;
   readonly seed: number;
   readonly keep: number;
+  /** Without windows after the search: sooner done. */
+  readonly searchOnly?: boolean;
 }
 
 /** The best plan found near another, judged by the check; not `valid` where it still breaks rules. */
@@ -41,7 +43,7 @@ export async function planNear(scenario: Scenario, base: Plan, threads: Threads,
   const from = snapshot(draft);
   const race = new Race(threads, { name: "usual", seed: near.seed, capSeconds: null }, stop, () => undefined);
   race.offer(from);
-  await race.run([{ kind: "search", scenario, from, keep, steps: near.steps, polishes: 1, seed: near.seed }]);
+  await race.run([{ kind: "search", scenario, from, keep, steps: near.steps, polishes: 1, seed: near.seed, searchOnly: near.searchOnly === true }]);
   const best = race.best ?? from;
   const plan = planOf(season, best);
   const report = checkPlan(scenario, plan);
