@@ -57,17 +57,19 @@ export function hostOf(scenario: Scenario, name: string, day: IsoDate): string {
   return name;
 }
 
+/** Who else leaves the cell: nobody, so that the check says so where two stand there; or all who stand there in some days. */
+type Cleared = Span | null;
+
 /**
- * The plan with a group and all that run with it moved to a place for some days. `cleared`: whoever else stands in that cell
- * on those days goes to its yard; else two groups may stand there, for the check to say so.
+ * The plan with a group and all that run with it moved to a place for some days. Stays in that cell that touch the days `cleared`,
+ * of whichever group, go to their yards.
  */
-export function withStay(scenario: Scenario, plan: Plan, { group, place }: Question, span: Span, cleared: boolean): Plan {
+export function withStay(scenario: Scenario, plan: Plan, { group, place }: Question, span: Span, cleared: Cleared): Plan {
   const placeOn = (stay: Stay, day: IsoDate): Place => {
-    if (!spanHolds(span, day)) return stay;
     const host = hostOf(scenario, stay.group, day);
-    if (host === group) return place;
-    if (!cleared || place.cell === null || stay.cell !== place.cell) return stay;
-    return { cell: null, yard: scenario.groups.find((one) => one.name === host)?.yard ?? null };
+    if (host === group && spanHolds(span, day)) return place;
+    const inTheWay = cleared !== null && place.cell !== null && stay.cell === place.cell && stay.firstDay <= cleared.lastDay && cleared.firstDay <= stay.lastDay;
+    return inTheWay ? { cell: null, yard: scenario.groups.find((one) => one.name === host)?.yard ?? null } : stay;
   };
   const standings = plan.stays.flatMap((stay) => daysOf(stay).map((day) => {
     const { cell, yard } = placeOn(stay, day);
@@ -87,23 +89,27 @@ function spansTried(plan: Plan, { group, day }: Question): readonly Span[] {
   return spans.filter((span, i) => spans.findIndex((other) => other.firstDay === span.firstDay && other.lastDay === span.lastDay) === i);
 }
 
-/** The stay forced into a plan in each of the ways tried, the one that breaks least and then costs least first. */
-function forcedWays(scenario: Scenario, plan: Plan, question: Question, cleared: boolean): readonly Forced[] {
-  const ways = spansTried(plan, question).map((span) => {
-    const forced = withStay(scenario, plan, question, span, cleared);
+/** The stay forced into a plan for each of the spans tried, with each of the clearings, the one that breaks least and then costs least first. */
+function forcedWays(scenario: Scenario, plan: Plan, question: Question, clearings: readonly ((span: Span) => Cleared)[]): readonly Forced[] {
+  const ways = spansTried(plan, question).flatMap((span) => clearings.map((clearing) => {
+    const forced = withStay(scenario, plan, question, span, clearing(span));
     return { plan: forced, report: checkPlan(scenario, forced) };
-  });
+  }));
   return ways.sort((a, b) => a.report.breaches.length - b.report.breaches.length || a.report.cost - b.report.cost);
 }
 
 /** The stay as the plan stands, nobody else moved. */
 export function asItStands(scenario: Scenario, plan: Plan, question: Question): Forced {
-  return forcedWays(scenario, plan, question, false)[0]!;
+  return forcedWays(scenario, plan, question, [() => null])[0]!;
 }
 
-/** A plan to begin from when one with the stay is looked for: whoever is in the way goes to its yard. */
+/** Days before and after a stay in which others in the cell may be in its way: a short rest and a little more. */
+const ROOM_DAYS = 25;
+
+/** A plan to begin from when one with the stay is looked for: whoever is in the way goes to its yard, for a search finds better places for days in a yard. */
 export function startWith(scenario: Scenario, plan: Plan, question: Question): Plan {
-  return forcedWays(scenario, plan, question, true)[0]!.plan;
+  const around = ({ firstDay, lastDay }: Span): Span => ({ firstDay: addDays(firstDay, -ROOM_DAYS), lastDay: addDays(lastDay, ROOM_DAYS) });
+  return forcedWays(scenario, plan, question, [(span) => span, around])[0]!.plan;
 }
 
 /** The breaches of a forced plan, those of the stay itself first: what it breaks of its own before what follows from it. */

@@ -4,7 +4,7 @@ import type { Plan } from "../plan/plan.js";
 import type { Threads } from "../programme/threads.js";
 import { inLanes } from "./lanes.js";
 import { planNear } from "./plan-near.js";
-import { placeName, samePlace, startWith, stayOn, type Question } from "./why-forced.js";
+import { placeName, startWith, type Question } from "./why-forced.js";
 
 /** How hard is looked: steps of a first look at each place, and of a proper search. */
 export interface WhyEffort {
@@ -55,10 +55,10 @@ export class FoundPlans {
   }
 
   /** Looks for plans of farms a little different from this one, each near a plan, two at a time; the answers are taken in order. */
-  async look(tries: readonly Try[], steps: number): Promise<void> {
-    const found = await inLanes(tries.map(({ scenario, from }) => async () => {
+  async look(tries: readonly Try[]): Promise<void> {
+    const found = await inLanes(tries.map(({ scenario, from, steps, heat }) => async () => {
       if (this.stopped) return null;
-      const near = await planNear(scenario, from, this.services.threads, { steps, seed: this.effort.seed, keep: KEEP, searchOnly: true }, this.services.stop);
+      const near = await planNear(scenario, from, this.services.threads, { steps, seed: this.effort.seed, keep: KEEP, searchOnly: true, heat }, this.services.stop);
       this.services.onSearch(++this.done);
       return near.valid ? near.plan : null;
     }));
@@ -67,20 +67,46 @@ export class FoundPlans {
 }
 
 /** A farm to plan, and the plan to begin from. */
-export interface Try {
+export interface Start {
   readonly scenario: Scenario;
   readonly from: Plan;
 }
 
+/** One search: so many steps, at a share of the usual heat. */
+export interface Try extends Start {
+  readonly steps: number;
+  readonly heat: number;
+}
+
+/** Cool: the plan is mended round the stay and hardly changed elsewhere. Warm: it may find a way that lies farther off. */
+const COOL = 0.2;
+const WARM = 0.6;
+const HOT = 1;
+
+/** A first look, from a start. */
+export function looked(start: Start, { look }: WhyEffort): Try {
+  return { ...start, steps: look, heat: COOL };
+}
+
+/** Proper searches from a start: two, one cool and one warm. */
+export function planned(start: Start, { proper }: WhyEffort): readonly Try[] {
+  return [COOL, WARM].map((heat) => ({ ...start, steps: proper, heat }));
+}
+
+/** Searches where a first look came to nothing: longer, and hot enough to turn the season about. */
+export function soughtHard(start: Start, { proper }: WhyEffort): readonly Try[] {
+  return [WARM, HOT].map((heat) => ({ ...start, steps: 2 * proper, heat }));
+}
+
 /** The farm with a group held in a place for a day. */
-export function holdingTry(scenario: Scenario, near: Plan, question: Question): Try {
+export function holdingStart(scenario: Scenario, near: Plan, question: Question): Start {
   const { group, place, day } = question;
   const hold = { name: `${group} in ${placeName(place)}`, days: { firstDay: day, lastDay: day }, group, ...place, cut: null };
   return { scenario: { ...scenario, holds: [...scenario.holds, hold] }, from: startWith(scenario, near, question) };
 }
 
 /** The farm with a cell left alone for a day, from a plan in which nobody stands there. */
-export function withoutTry(scenario: Scenario, from: Plan, cell: string, day: string): Try {
+export function withoutStart(scenario: Scenario, from: Plan, cell: string, day: string): Start {
   const closed = { reason: "left alone", firstDay: day, lastDay: day };
   return { scenario: { ...scenario, cells: scenario.cells.map((one) => (one.name === cell ? { ...one, closed: [...one.closed, closed] } : one)) }, from };
 }
@@ -88,10 +114,4 @@ export function withoutTry(scenario: Scenario, from: Plan, cell: string, day: st
 /** Whether a plan has a cell empty on a day. */
 export function leavesEmpty(plan: Plan, cell: string, day: string): boolean {
   return !plan.stays.some((stay) => stay.cell === cell && stay.firstDay <= day && day <= stay.lastDay);
-}
-
-/** Whether a plan has a group somewhere else than in a place on a day. */
-export function standsElsewhere(plan: Plan, { group, place, day }: Question): boolean {
-  const stay = stayOn(plan, group, day);
-  return stay !== null && !samePlace(stay, place);
 }

@@ -3,7 +3,7 @@ import type { Plan } from "../plan/plan.js";
 import type { Breach } from "../rules/rule.js";
 import { asItStands, hostOf, ownFirst, standsThere, startWith, type Question } from "./why-forced.js";
 import { neverThere } from "./why-never.js";
-import { FoundPlans, holdingTry, leavesEmpty, withoutTry, type Found, type Try, type WhyEffort, type WhyServices } from "./why-search.js";
+import { FoundPlans, holdingStart, leavesEmpty, looked, planned, soughtHard, withoutStart, type Found, type Start, type WhyEffort, type WhyServices } from "./why-search.js";
 
 /**
  * What is known of a group in a place on a day.
@@ -45,15 +45,16 @@ export interface Scales {
 
 /** Places that are planned properly, the cheapest by a look first. */
 const PROPER = 3;
-/** Rounds of planning again from a cheaper plan that came to light, so that luck in one place does not weigh on another. */
-const ROUNDS = 3;
+/** Rounds of weighing all again from a cheaper plan that came to light, so that what was won in one place does not weigh on another. */
+const ROUNDS = 4;
 /** Less than this is no cheaper plan, money. */
 const CHEAPER = 0.5;
 
 /**
  * Weighs stays that a plan does not have: (1) what is never allowed, by the check; (2) each other stay forced into the plan as it
- * stands; (3) a look at the season planned with the stay held; (4) the cheapest three, and all for which nothing was found, planned
- * properly beside the plan itself, all from the cheapest plan by the same steps; (5) again from a cheaper plan that came to light.
+ * stands; (3) from the cheapest plan, a look at the season planned with each stay held; (4) from the same plan, by the same steps, the
+ * cheapest three, the plan itself without any, and the cell's day left out, planned properly; stays for which nothing was found
+ * planned hard, once; (5) all of (3) and (4) again from a cheaper plan, should one have come to light, whatever it was looked for.
  * The plan must keep every rule. The same on every machine for the same effort, unless it is stopped.
  */
 export async function weigh(scenario: Scenario, plan: Plan, scales: Scales, services: WhyServices, effort: WhyEffort): Promise<Weighing> {
@@ -63,12 +64,10 @@ export async function weigh(scenario: Scenario, plan: Plan, scales: Scales, serv
   const asked = scales.questions.map((question) => ({ question, never: neverThere(scenario, question), forced: asItStands(scenario, plan, question) }));
   const open = asked.filter(({ never }) => never.length === 0);
   for (const { forced } of open) found.add(forced.plan);
-  const questions = open.map(({ question }) => question);
-  await found.look([{ scenario, from: plan }, ...questions.map((question) => holdingTry(scenario, plan, question))], effort.look);
-  const replanned = await planProperly(scenario, found, { ...scales, questions }, effort);
+  const replanned = await planAgain(scenario, found, { ...scales, questions: open.map(({ question }) => question) }, effort);
   const cheapest = found.cheapest()!;
   const places = asked.map(({ question, never, forced }): Weighed => {
-    const best = never.length > 0 ? null : found.cheapest((one) => standsThere(one, question));
+    const best = never.length > 0 ? null : bestWith(found, question);
     return {
       question, never, found: best, replanned: replanned.has(question), more: best && best.cost - cheapest.cost,
       kind: never.length > 0 ? "never" : best ? "allowed" : "none-found", asItStands: ownFirst(forced.report.breaches, question),
@@ -78,35 +77,48 @@ export async function weigh(scenario: Scenario, plan: Plan, scales: Scales, serv
   return { cheapest, places, without: without && found.cheapest((one) => leavesEmpty(one, without.cell, without.day)), stopped: found.stopped };
 }
 
-/** Plans what matters properly, from the cheapest plan; answers which places were planned so. */
-async function planProperly(scenario: Scenario, found: FoundPlans, scales: Scales, effort: WhyEffort): Promise<ReadonlySet<Question>> {
-  const replanned = new Set<Question>();
-  for (let round = 0, settled = false; round < ROUNDS && !settled && !found.stopped; round++) {
-    const base = found.cheapest()!;
-    const chosen = chosenOf(found, scales.questions, replanned);
-    await found.look([{ scenario, from: base.plan }, ...chosen.map((question) => holdingTry(scenario, base.plan, question)), ...besides(scenario, found, base, scales)], effort.proper);
-    if (!found.stopped) for (const question of chosen) replanned.add(question);
-    const chosenNext = chosenOf(found, scales.questions, replanned);
-    settled = found.cheapest()!.cost > base.cost - CHEAPER && chosenNext.every((question) => replanned.has(question));
+/** Looks, proper searches and rounds; answers which stays were planned properly, the last time from the cheapest plan there was. */
+async function planAgain(scenario: Scenario, found: FoundPlans, scales: Scales, effort: WhyEffort): Promise<ReadonlySet<Question>> {
+  const sought = new Set<Question>();
+  let replanned = new Set<Question>();
+  for (let round = 0, base: Found | null = null; round < ROUNDS && !found.stopped; round++) {
+    const from = found.cheapest()!;
+    if (base && from.cost > base.cost - CHEAPER) break;
+    base = from;
+    await found.look(scales.questions.map((question) => looked(holdingStart(scenario, from.plan, question), effort)));
+    const chosen = cheapestOf(found, scales.questions);
+    const missing = scales.questions.filter((question) => !sought.has(question) && bestWith(found, question) === null);
+    await found.look([
+      ...[{ scenario, from: from.plan }, ...chosen.map((question) => holdingStart(scenario, from.plan, question)), ...besides(scenario, found, from, scales)].flatMap((start) => planned(start, effort)),
+      ...missing.flatMap((question) => soughtHard(holdingStart(scenario, from.plan, question), effort)),
+    ]);
+    if (found.stopped) break;
+    for (const question of missing) sought.add(question);
+    replanned = new Set(chosen);
   }
-  return replanned;
+  return new Set([...replanned, ...sought]);
 }
 
-/** The cheapest three places by what is known, and those for which nothing was found and that were not planned properly yet. */
-function chosenOf(found: FoundPlans, questions: readonly Question[], replanned: ReadonlySet<Question>): readonly Question[] {
-  const known = questions.map((question) => ({ question, best: found.cheapest((plan) => standsThere(plan, question)) }));
-  const ranked = known.filter(({ best }) => best !== null).sort((a, b) => a.best!.cost - b.best!.cost).slice(0, PROPER);
-  const missing = known.filter(({ question, best }) => best === null && !replanned.has(question));
-  return [...ranked, ...missing].map(({ question }) => question);
+function bestWith(found: FoundPlans, question: Question): Found | null {
+  return found.cheapest((plan) => standsThere(plan, question));
+}
+
+/** The cheapest three places by what is known. */
+function cheapestOf(found: FoundPlans, questions: readonly Question[]): readonly Question[] {
+  const known = questions.flatMap((question) => {
+    const best = bestWith(found, question);
+    return best ? [{ question, cost: best.cost }] : [];
+  });
+  return known.sort((a, b) => a.cost - b.cost).slice(0, PROPER).map(({ question }) => question);
 }
 
 /** The cell's day left out; and where the plan has the group, should the cheapest plan have it elsewhere. */
-function besides(scenario: Scenario, found: FoundPlans, base: Found, { here, without }: Scales): readonly Try[] {
-  const tries: Try[] = here && !standsThere(base.plan, here) ? [holdingTry(scenario, base.plan, here)] : [];
-  if (!without) return tries;
+function besides(scenario: Scenario, found: FoundPlans, base: Found, { here, without }: Scales): readonly Start[] {
+  const starts: Start[] = here && !standsThere(base.plan, here) ? [holdingStart(scenario, base.plan, here)] : [];
+  if (!without) return starts;
   const { cell, day } = without;
   const empty = found.cheapest((plan) => leavesEmpty(plan, cell, day))?.plan ?? emptied(scenario, base.plan, cell, day);
-  return [...tries, withoutTry(scenario, empty, cell, day)];
+  return [...starts, withoutStart(scenario, empty, cell, day)];
 }
 
 /** A plan with whoever stands in a cell on a day in its yard instead. */
