@@ -1,6 +1,7 @@
 /** Shapes of what each command prints with --json; schemas/ is made from them. */
 import { z } from "zod";
 import { RULE_IDS } from "../rules/rule.js";
+import { whyCellShape, whyGroupShape } from "./why-answer.js";
 
 const day = z.iso.date();
 const ruleId = z.enum(RULE_IDS);
@@ -147,6 +148,8 @@ export const ANSWERS = {
   "read-answer": readAnswer,
   "plan-answer": planAnswer,
   "check-answer": checkAnswer,
+  "why-group-answer": whyGroupShape,
+  "why-cell-answer": whyCellShape,
 } as const;
 
 export type AnswerName = keyof typeof ANSWERS;

@@ -1,9 +1,11 @@
 import { checkCommand } from "./check.js";
 import { CHANGE_OPTION, flag, JSON_OPTION, needed, valued, withExamples, type CommandLine } from "./command-line.js";
-import { CHECK, EXAMPLES, PLAN, READ } from "./examples.js";
+import { CHECK, EXAMPLES, PLAN, READ, WHY } from "./examples.js";
 import { EFFORTS, readChanges, readPlanOptions } from "./options.js";
 import { planCommand } from "./plan.js";
 import { readCommand } from "./read.js";
+import { whyCommand } from "./why.js";
+import { WHY_OPTIONS } from "./why-options.js";
 
 const FARM = needed("Farm file");
 const READ_OPTIONS = { assumed: flag("List every figure that was assumed, with its source"), ...JSON_OPTION };
@@ -48,5 +50,15 @@ const checkLine: CommandLine = {
       choose(() => checkCommand({ ...given, changes: readChanges(given.change) }, screen))),
 };
 
+const whyLine: CommandLine = {
+  name: "why",
+  takes: "a farm file and a plan",
+  options: Object.keys(WHY_OPTIONS),
+  add: (cli, screen, choose) =>
+    cli.command("why <farm> <plan>", WHY, (command) =>
+      withExamples(command, EXAMPLES.why).positional("farm", FARM).positional("plan", needed("plan.json, or a grid as CSV")).options(WHY_OPTIONS), (given) =>
+      choose(() => whyCommand({ ...given, changes: readChanges(given.change) }, screen))),
+};
+
 /** All commands, in the order of the help. */
-export const COMMANDS: readonly CommandLine[] = [readLine, planLine, checkLine];
+export const COMMANDS: readonly CommandLine[] = [readLine, planLine, checkLine, whyLine];

@@ -8,13 +8,14 @@ export const WHAT_IT_IS = [
 export const READ = "Read a farm file: what is wrong in it, what the land grows, and whether there are cells enough";
 export const PLAN = "Plan the season and write the grid (HTML to print, CSV for a spreadsheet) and plan.json";
 export const CHECK = "Check a plan against all rules: plan.json, or a grid typed in a spreadsheet (CSV)";
+export const WHY = "Why a group is where it is on a day, why not elsewhere, or what a cell could be used for";
 
 export interface Example {
   readonly line: string;
   readonly says: string;
 }
 
-export const EXAMPLES: Readonly<Record<"inbye" | "read" | "plan" | "check", readonly Example[]>> = {
+export const EXAMPLES: Readonly<Record<"inbye" | "read" | "plan" | "check" | "why", readonly Example[]>> = {
   inbye: [
     { line: "read scenarios/withy-end.yaml", says: "is the farm file right, and is there land enough?" },
     { line: "plan scenarios/withy-end.yaml", says: "plan the season; the sheets go to plans/withy-end" },
@@ -32,6 +33,11 @@ export const EXAMPLES: Readonly<Record<"inbye" | "read" | "plan" | "check", read
   check: [
     { line: "check scenarios/withy-end.yaml plans/withy-end/plan.json", says: "the plan as it was written" },
     { line: "check scenarios/withy-end.yaml plans/withy-end/grid.csv", says: "the grid after a change by hand" },
+  ],
+  why: [
+    { line: "why scenarios/withy-end.yaml plans/withy-end/plan.json --group Cows --day 2027-06-15", says: "why are they there, and what would every other place cost?" },
+    { line: "why scenarios/withy-end.yaml plans/withy-end/plan.json --group Cows --day 2027-06-15 --not K1", says: "why not in K1?" },
+    { line: "why scenarios/withy-end.yaml plans/withy-end/plan.json --cell K3 --day 2027-06-15", says: "why is it empty, and who could use it?" },
   ],
 };
 

@@ -32,6 +32,8 @@ export interface Weighing {
   readonly places: readonly Weighed[];
   /** The cheapest plan found that leaves the cell asked about empty that day; null where none was looked for, or found. */
   readonly without: Found | null;
+  /** The cheapest plan found with the stay that the plan has. */
+  readonly withStay: Found | null;
   readonly stopped: boolean;
 }
 
@@ -73,8 +75,11 @@ export async function weigh(scenario: Scenario, plan: Plan, scales: Scales, serv
       kind: never.length > 0 ? "never" : best ? "allowed" : "none-found", asItStands: ownFirst(forced.report.breaches, question),
     };
   });
-  const { without } = scales;
-  return { cheapest, places, without: without && found.cheapest((one) => leavesEmpty(one, without.cell, without.day)), stopped: found.stopped };
+  const { without, here } = scales;
+  return {
+    cheapest, places, stopped: found.stopped, withStay: here && bestWith(found, here),
+    without: without && found.cheapest((one) => leavesEmpty(one, without.cell, without.day)),
+  };
 }
 
 /** Looks, proper searches and rounds; answers which stays were planned properly, the last time from the cheapest plan there was. */
