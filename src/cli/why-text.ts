@@ -67,7 +67,7 @@ export function whyCellText(why: WhyCell, seen: WhySeen): string {
 }
 
 function page({ columns }: WhySeen, rows: readonly string[]): string {
-  return [...rows.map((row) => wrapped(row, columns, /^ {2}\S/.test(row) ? 6 : 0)), ""].join("\n");
+  return [...rows.map((row) => wrapped(row, columns, row.startsWith("  ") ? 6 : 0)), ""].join("\n");
 }
 
 /** Why it is empty, in one sentence after "Empty that day". */

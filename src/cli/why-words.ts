@@ -40,7 +40,7 @@ export function allowedWords(weighed: Weighed, currency: string): string {
   const { more, asItStands, replanned } = weighed;
   const price = more! <= NOTHING ? "no more" : `${replanned ? "" : "at most "}${moreWords(more!, currency)}`;
   const [first] = asItStands;
-  return first ? `${price}; others have to move: as the plan stands, ${brokenWords(first, weighed)}` : `${price}; nobody else has to move`;
+  return first ? `${price}; other stays have to move: as the plan stands, ${brokenWords(first, weighed)}` : `${price}; no other stay has to move`;
 }
 
 /** A stay for which no season was found. */

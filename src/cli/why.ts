@@ -20,7 +20,7 @@ export interface WhyGiven extends TypedWhy {
 }
 
 /** Steps of a first look and of a proper search: a quarter of a minute or so on a usual farm with two cores. */
-const EFFORT: WhyEffort = { look: 60_000, proper: 300_000, seed: 1 };
+const EFFORT: WhyEffort = { look: 60_000, proper: 200_000, seed: 1 };
 
 /** `inbye why FARM PLAN`: why a group is where it is on a day, or what a cell could be used for, each answer planned again and checked. */
 export async function whyCommand(given: WhyGiven, screen: Screen): Promise<Outcome> {

@@ -24,7 +24,7 @@ export function neverThere(scenario: Scenario, question: Question): readonly Bre
   const alone = along.map(({ name }) => ({ group: name, ...place, firstDay: day, lastDay: day }));
   const before = new Set(checkPlan(scenario, { stays: [], cuts: [] }).breaches.map(keyOf));
   const told = checkPlan(scenario, { stays: alone, cuts: [] }).breaches.filter((breach) => LASTING.includes(breach.rule) && !before.has(keyOf(breach)));
-  return told.filter((breach) => isOf(breach, question) && (breach.rule !== "entry-cover" || lastingCover(scenario, question)));
+  return told.filter((breach) => isOf(breach, question) && fromAnyFirstDay(scenario, question, breach.rule));
 }
 
 /** Of the day asked about, or of what it does to the cell later: no hay is made where birds were. */
@@ -34,6 +34,12 @@ function isOf(breach: Breach, { place, day }: Question): boolean {
 
 function keyOf({ rule, group, cell, firstDay, lastDay, found }: Breach): string {
   return JSON.stringify([rule, group, cell, firstDay, lastDay, found]);
+}
+
+/** Whether a stay that began before the day breaks a rule as well that is judged by a stay's first day: young pigs are asked which year they came. */
+function fromAnyFirstDay(scenario: Scenario, question: Question, rule: RuleId): boolean {
+  if (rule === "clean-ground") return scenario.season.firstDay.slice(0, 4) === question.day.slice(0, 4);
+  return rule !== "entry-cover" || lastingCover(scenario, question);
 }
 
 /**

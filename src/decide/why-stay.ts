@@ -70,7 +70,7 @@ function grazingFacts(scenario: Scenario, replay: Replay, stay: CellStay, figure
   const left = cell.grazed.filter(({ day }) => day >= stay.first && day <= stay.last).reduce((least, one) => Math.min(least, one.leftKgPerHa), Infinity);
   const rested = lastUseBefore(scenario, replay.days, cell, stay.first, isGrazer);
   return [
-    { rule: "entry-cover", what: `grass on the first morning${firstPass ? ", first pass of spring" : ""}`, found: standing(cell.cover[stay.first]!), allowed: `at least ${coverSet(entry)}` },
+    { rule: "entry-cover", what: `grass on the first morning${firstPass ? " (first pass)" : ""}`, found: standing(cell.cover[stay.first]!), allowed: `at least ${coverSet(entry)}` },
     ...(Number.isFinite(left) ? [{ rule: "residual-cover" as const, what: "grass left at the least", found: standing(left), allowed: `at least ${coverSet(figure("residual-cover", "grazers") ?? 0)}` }] : []),
     ...(rested === null ? [] : [{ rule: "rest-period" as const, what: "rest before", found: daysText(restBetween(rested, stay.first)), allowed: `at least ${daysText(figure("rest-period", "floor") ?? 0)}` }]),
   ];

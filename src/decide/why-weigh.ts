@@ -48,7 +48,7 @@ export interface Scales {
 /** Places that are planned properly, the cheapest by a look first. */
 const PROPER = 3;
 /** Rounds of weighing all again from a cheaper plan that came to light, so that what was won in one place does not weigh on another. */
-const ROUNDS = 4;
+const ROUNDS = 3;
 /** Less than this is no cheaper plan, money. */
 const CHEAPER = 0.5;
 
