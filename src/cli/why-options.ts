@@ -1,4 +1,4 @@
-import { daysMeant } from "../farm/days-meant.js";
+import { daysMeant, whyNoDay } from "../farm/days-meant.js";
 import type { Finding } from "../farm/finding.js";
 import { listOr, nearNames } from "../farm/near-names.js";
 import type { Scenario } from "../farm/scenario.js";
@@ -53,7 +53,7 @@ function dayOf(typed: string | undefined, { season }: Scenario, say: Say): IsoDa
   const text = typed.trim();
   if (!isIsoDate(text)) {
     const meant = daysMeant(text).filter((day) => spanHolds(season, day));
-    return say("day-form", `--day is ${text === "" ? "empty" : text}`, `${allowed}, as year-month-day`, meant.length > 0 ? `${listOr(meant)}?` : `write --day ${season.firstDay}`);
+    return say("day-form", `--day is ${text === "" ? "empty" : text}${whyNoDay(text)}`, `${allowed}, as year-month-day`, meant.length > 0 ? `${listOr(meant)}?` : `write --day ${season.firstDay}`);
   }
   return spanHolds(season, text) ? text : say("day-outside", `${text} is no day of the season`, allowed, "");
 }

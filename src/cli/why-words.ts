@@ -19,7 +19,7 @@ export function withDays(words: string): string {
   return words.replace(/\d{4}-\d{2}-\d{2}/g, dayMonth);
 }
 
-/** What a forced stay breaks, the place and days named where they are not the ones asked about: "8 days of rest; allowed at least 18 days of rest (10 days short) [rest-period]". */
+/** What a forced stay breaks, place and days named where they are not those asked about: "8 days of rest; allowed at least 18 days of rest (10 days short) [rest-period]". */
 export function brokenWords(breach: Breach, { question }: Weighed): string {
   const { rule, group, cell, firstDay, lastDay, found, allowed } = breach;
   const own = group === question.group && (cell === null || cell === question.place.cell) && spanHolds({ firstDay, lastDay }, question.day);

@@ -93,8 +93,9 @@ async function planAgain(scenario: Scenario, found: FoundPlans, scales: Scales, 
     await found.look(scales.questions.map((question) => looked(holdingStart(scenario, from.plan, question), effort)));
     const chosen = cheapestOf(found, scales.questions);
     const missing = scales.questions.filter((question) => !sought.has(question) && bestWith(found, question) === null);
+    const starts = [{ scenario, from: from.plan }, ...chosen.map((question) => holdingStart(scenario, from.plan, question)), ...besides(scenario, found, from, scales)];
     await found.look([
-      ...[{ scenario, from: from.plan }, ...chosen.map((question) => holdingStart(scenario, from.plan, question)), ...besides(scenario, found, from, scales)].flatMap((start) => planned(start, effort)),
+      ...starts.flatMap((start) => planned(start, effort)),
       ...missing.flatMap((question) => soughtHard(holdingStart(scenario, from.plan, question), effort)),
     ]);
     if (found.stopped) break;

@@ -46,8 +46,10 @@ function unmown(scenario: Scenario): Scenario {
 
 function questionsOf(scenario: Scenario): readonly Question[] {
   const days = Array.from({ length: daysBetween(scenario.season.firstDay, scenario.season.lastDay) + 1 }, (_, t) => addDays(scenario.season.firstDay, t));
-  return scenario.groups.flatMap(({ name, here }) =>
-    days.filter((day) => here.some((span) => spanHolds(span, day)) && hostOf(scenario, name, day) === name).flatMap((day) => placesFor(scenario, name).map((place) => ({ group: name, place, day }))));
+  return scenario.groups.flatMap(({ name, here }) => {
+    const own = days.filter((day) => here.some((span) => spanHolds(span, day)) && hostOf(scenario, name, day) === name);
+    return own.flatMap((day) => placesFor(scenario, name).map((place) => ({ group: name, place, day })));
+  });
 }
 
 function stands({ plan }: Kept, { group, place, day }: Question): boolean {
