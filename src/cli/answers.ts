@@ -5,6 +5,7 @@ import { pensAnswerShape } from "./pens-answer.js";
 import { feedAnswerShape } from "./feed-answer.js";
 import { weatherShape } from "./weather-shape.js";
 import { tryAnswerShape } from "./try-answer.js";
+import { whyCellShape, whyGroupShape } from "./why-answer.js";
 
 const findingsAnswer = z.strictObject({
   findings: z.array(finding).min(1),
@@ -111,6 +112,8 @@ export const ANSWERS = {
   "feed-answer": feedAnswerShape(finding),
   "weather-answer": weatherShape,
   "try-answer": tryAnswerShape,
+  "why-group-answer": whyGroupShape,
+  "why-cell-answer": whyCellShape,
 } as const;
 
 export type AnswerName = keyof typeof ANSWERS;

@@ -1,6 +1,6 @@
 import { checkCommand } from "./check.js";
 import { CHANGE_OPTION, flag, JSON_OPTION, needed, valued, withExamples, type CommandLine } from "./command-line.js";
-import { CHECK, EXAMPLES, FEED, PENS, PLAN, READ, TRY } from "./examples.js";
+import { CHECK, EXAMPLES, FEED, PENS, PLAN, READ, TRY, WHY } from "./examples.js";
 import { feedCommand } from "./feed.js";
 import { EFFORTS, readChanges, readPlanOptions } from "./options.js";
 import { pensCommand } from "./pens.js";
@@ -10,6 +10,8 @@ import { readCommand } from "./read.js";
 import { tryCommand } from "./try.js";
 import { TRY_OPTIONS } from "./try-options.js";
 import { weatherLine } from "./weather-options.js";
+import { whyCommand } from "./why.js";
+import { WHY_OPTIONS } from "./why-options.js";
 
 const FARM = needed("Farm file");
 const READ_OPTIONS = { assumed: flag("List every figure that was assumed, with its source"), ...JSON_OPTION };
@@ -90,5 +92,15 @@ const tryLine: CommandLine = {
       choose(() => tryCommand({ ...readPlanOptions(given), farm: given.farm, trials: given.changes, together: given.together, replace: given.replace }, screen))),
 };
 
+const whyLine: CommandLine = {
+  name: "why",
+  takes: "a farm file and a plan",
+  options: Object.keys(WHY_OPTIONS),
+  add: (cli, screen, choose) =>
+    cli.command("why <farm> <plan>", WHY, (command) =>
+      withExamples(command, EXAMPLES.why).positional("farm", FARM).positional("plan", needed("plan.json, or a grid as CSV")).options(WHY_OPTIONS), (given) =>
+      choose(() => whyCommand({ ...given, changes: readChanges(given.change) }, screen))),
+};
+
 /** All commands, in the order of the help. */
-export const COMMANDS: readonly CommandLine[] = [readLine, feedLine, planLine, checkLine, tryLine, pensLine, weatherLine];
+export const COMMANDS: readonly CommandLine[] = [readLine, feedLine, planLine, checkLine, whyLine, tryLine, pensLine, weatherLine];

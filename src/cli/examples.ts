@@ -12,13 +12,14 @@ export const WEATHER = "Try a plan on dry, usual and wet years with late moves: 
 export const CHECK = "Check a plan against all rules: plan.json, or a grid typed in a spreadsheet (CSV)";
 export const PENS = "Pens, nets and pigs' strips by cell: positions that fit, ground covered, nitrogen, how long to stand; drawn to scale";
 export const TRY = "What if? Plan the farm as it is and with each change, and say what differs";
+export const WHY = "Why a group is where it is on a day, why not elsewhere, or what a cell could be used for";
 
 export interface Example {
   readonly line: string;
   readonly says: string;
 }
 
-export const EXAMPLES: Readonly<Record<"inbye" | "read" | "feed" | "plan" | "check" | "try" | "pens" | "weather", readonly Example[]>> = {
+export const EXAMPLES: Readonly<Record<"inbye" | "read" | "feed" | "plan" | "check" | "why" | "try" | "pens" | "weather", readonly Example[]>> = {
   inbye: [
     { line: "read scenarios/withy-end.yaml", says: "is the farm file right, and is there land enough?" },
     { line: "plan scenarios/withy-end.yaml", says: "plan the season; the sheets go to plans/withy-end" },
@@ -56,6 +57,11 @@ export const EXAMPLES: Readonly<Record<"inbye" | "read" | "feed" | "plan" | "che
     { line: "try scenarios/withy-end.yaml scenarios/changes/two-more-cows.yaml", says: "one change beside the farm as it is" },
     { line: "try scenarios/withy-end.yaml --change scenarios/changes/no-pigs.yaml scenarios/changes/add-pigs.yaml", says: "eight pigs, on the farm without any" },
     { line: "try scenarios/withy-end.yaml scenarios/changes/rented-field.yaml scenarios/changes/two-more-cows.yaml --together", says: "each alone, and both" },
+  ],
+  why: [
+    { line: "why scenarios/withy-end.yaml plans/withy-end/plan.json --group Cows --day 2027-06-15", says: "why are they there, and what would every other place cost?" },
+    { line: "why scenarios/withy-end.yaml plans/withy-end/plan.json --group Cows --day 2027-06-15 --not K1", says: "why not in K1?" },
+    { line: "why scenarios/withy-end.yaml plans/withy-end/plan.json --cell K3 --day 2027-06-15", says: "why is it empty, and who could use it?" },
   ],
 };
 

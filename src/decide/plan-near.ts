@@ -16,8 +16,10 @@ export interface Near {
   readonly steps: number;
   readonly seed: number;
   readonly keep: number;
-  /** Without windows: enough to see about what a plan costs. */
+  /** Without windows after the search: sooner done. */
   readonly searchOnly?: boolean;
+  /** Share of the usual heat of a polish, 1 unless given. */
+  readonly heat?: number;
 }
 
 /** The best plan found near another, judged by the check; not `valid` where it still breaks rules. */
@@ -43,7 +45,7 @@ export async function planNear(scenario: Scenario, base: Plan, threads: Threads,
   const from = snapshot(draft);
   const race = new Race(threads, { name: "usual", seed: near.seed, capSeconds: null }, stop, () => undefined);
   race.offer(from);
-  await race.run([{ kind: "search", scenario, from, keep, steps: near.steps, polishes: 1, seed: near.seed, searchOnly: near.searchOnly === true }]);
+  await race.run([{ kind: "search", scenario, from, keep, steps: near.steps, polishes: 1, seed: near.seed, searchOnly: near.searchOnly === true, heat: near.heat ?? 1 }]);
   const best = race.best ?? from;
   const plan = planOf(season, best);
   const report = checkPlan(scenario, plan);

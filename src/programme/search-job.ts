@@ -22,6 +22,8 @@ export interface SearchJob {
   readonly untilValid?: boolean;
   /** Without windows after each polish: enough to see about what a plan costs. */
   readonly searchOnly?: boolean;
+  /** Share of the usual heat of a polish, 1 unless given: with less, a plan changed in one place is mended round it and not stirred up elsewhere. */
+  readonly heat?: number;
 }
 
 /** A draft of a farm that holds a plan. */
@@ -58,10 +60,10 @@ const SHORT = 0.2;
 const LONG = 0.6;
 
 /** A plan to stay close to is polished all along: heat would only lead away from it. */
-function spellsOf({ keep, steps, polishes, searchOnly }: SearchJob, hot: number): { spell: Spell; mended: boolean }[] {
+function spellsOf({ keep, steps, polishes, searchOnly, heat = 1 }: SearchJob, hot: number): { spell: Spell; mended: boolean }[] {
   const heated = (share: number, heat: number): Spell => ({ steps: Math.round(steps * share), hot: heat, cold: hot / 30, lightPenalty: hot * 4, heavyPenalty: hot * 40 });
   const polish = (share: number): { spell: Spell; mended: boolean } => ({
-    spell: { ...heated(share / polishes, hot / 3), cold: hot / 50, lightPenalty: hot * 8 }, mended: searchOnly !== true,
+    spell: { ...heated(share / polishes, (hot / 3) * heat), cold: (hot / 50) * heat, lightPenalty: hot * 8, heavyPenalty: (hot / 3) * 40 }, mended: searchOnly !== true,
   });
   if (keep) return Array.from({ length: polishes }, () => polish(1));
   return [{ spell: heated(SHORT, hot), mended: false }, { spell: heated(LONG, hot), mended: false }, ...Array.from({ length: polishes }, () => polish(1 - SHORT - LONG))];
