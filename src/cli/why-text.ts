@@ -119,7 +119,7 @@ function placesPart(places: readonly Weighed[], label: (one: Weighed) => string,
   };
   return [
     ...part(`${title}, the season planned again round each`, rowsOf(allowed.filter(({ replanned }) => replanned))),
-    ...part(allowed.some(({ replanned }) => replanned) ? "Dearer, by a quick look" : `${title}, by a quick look`, rowsOf(allowed.filter(({ replanned }) => !replanned))),
+    ...part(allowed.some(({ replanned }) => replanned) ? "The others, by a quick look" : `${title}, by a quick look`, rowsOf(allowed.filter(({ replanned }) => !replanned))),
     ...part("Planned again, and no season was found with it", labelled(places.filter(({ kind }) => kind === "none-found").map((one) => [label(one), noneFoundWords(one)] as const))),
     ...part("Never that day, whatever else is moved", labelled(neverRows(places.filter(({ kind }) => kind === "never"), label, opens))),
   ];

@@ -19,7 +19,7 @@ export interface WhyGiven extends TypedWhy {
   readonly changes: readonly string[];
 }
 
-/** Steps of a first look and of a proper search: a quarter of a minute or so on a usual farm with two cores. */
+/** Steps of a first look and of a proper search: about a minute on a usual farm with two cores. */
 const EFFORT: WhyEffort = { look: 60_000, proper: 200_000, seed: 1 };
 
 /** `inbye why FARM PLAN`: why a group is where it is on a day, or what a cell could be used for, each answer planned again and checked. */

@@ -40,9 +40,9 @@ export interface TrySteps {
   /** Searches from different seeds, and the steps of each. */
   readonly seeds: number;
   readonly search: number;
-  /** Steps of polishing the best of them, and as many of polishing another farm's plan on this one. */
+  /** Steps of polishing the best of them, as many of polishing another farm's plan on this one, and as many of the better once more. */
   readonly polish: number;
-  /** Windows after each polish. */
+  /** Windows after the last polish. */
   readonly windows: boolean;
   /** Steps of the ascent of the bound of the farm as it is; 0 for none. */
   readonly bound: number;
@@ -50,7 +50,7 @@ export interface TrySteps {
 
 const STEPS: Record<Effort["name"], TrySteps> = {
   quick: { seeds: 1, search: 300_000, polish: 150_000, windows: false, bound: 0 },
-  usual: { seeds: 2, search: 800_000, polish: 250_000, windows: true, bound: 20 },
+  usual: { seeds: 2, search: 1_100_000, polish: 400_000, windows: false, bound: 25 },
   long: { seeds: 4, search: 6_000_000, polish: 2_000_000, windows: true, bound: 170 },
 };
 
@@ -162,21 +162,25 @@ function exchange(runners: readonly Runner[]): boolean {
   return runners.some(({ race }, i) => race.best !== before[i]);
 }
 
-/** Polishes on every farm its own best plan and, of the other farms' plans, the one that does best here; the bound beside them. */
+/**
+ * Polishes on every farm its own best plan and, of the other farms' plans, the one that does best here, the bound beside that; then, where
+ * windows are asked for, the better of the two once more, with windows.
+ */
 async function polishAll(runners: readonly Runner[], steps: TrySteps, effort: TryEffort): Promise<void> {
   const plans = runners.map(bestPlan);
+  const seed = effort.seed * 100 + POLISH_SEED;
   const polishes = runners.flatMap((runner, i): [Runner, Job][] => {
     const [nearest] = othersHere(runner, plans.filter((_, j) => j !== i)).sort((a, b) => a.over - b.over || a.cost - b.cost);
-    return [runner.race.best, nearest].flatMap((from) => (from ? [[runner, polishJob(runner.scenario, from, steps, effort.seed * 100 + POLISH_SEED)]] : []));
+    return [runner.race.best, nearest].flatMap((from) => (from ? [[runner, polishJob(runner.scenario, from, steps.polish, seed, true)]] : []));
   });
-  const [asItIs] = runners;
-  const bound: [Runner, Job][] = asItIs && steps.bound > 0 ? [[asItIs, { kind: "bound", scenario: asItIs.scenario, steps: steps.bound }]] : [];
-  await inLanes([...polishes, ...bound].map(([{ race }, job]) => () => race.run([job])));
+  const bound = runners.slice(0, steps.bound > 0 ? 1 : 0).map((runner): [Runner, Job] => [runner, { kind: "bound", scenario: runner.scenario, steps: steps.bound }]);
+  await inLanes([...bound, ...polishes].map(([{ race }, job]) => () => race.run([job])));
+  if (steps.windows) await inLanes(runners.map(({ scenario, race }) => () => race.run(race.best ? [polishJob(scenario, race.best, steps.polish, seed + 1, false)] : [])));
 }
 
 /** A plan to stay close to is polished, not searched from heat; here closeness has no price. */
-function polishJob(scenario: Scenario, from: Snapshot, { polish, windows }: TrySteps, seed: number): Job {
-  return { kind: "search", scenario, from, keep: { place: from.place, price: 0 }, steps: polish, polishes: 1, seed, searchOnly: !windows };
+function polishJob(scenario: Scenario, from: Snapshot, steps: number, seed: number, searchOnly: boolean): Job {
+  return { kind: "search", scenario, from, keep: { place: from.place, price: 0 }, steps, polishes: 1, seed, searchOnly };
 }
 
 /** Apart from the seeds of the searches. */
