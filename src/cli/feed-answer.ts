@@ -73,7 +73,6 @@ export function feedAnswerShape(finding: z.ZodType<Finding>) {
       group: z.string().nullable(),
       money: z.number().meta({ description: "saved over the season with a tonne, a hectare, a head more; below nothing where it costs" }),
     })),
-    reckonedTwice: z.boolean().meta({ description: "a second solver came to the same money; only small farms are given to it" }),
     files: z.array(z.string()),
     notes: z.array(finding),
   });
@@ -121,7 +120,6 @@ export function feedAnswer({ scenario, feed, changes, files, notes }: FeedSeen):
         { cells: [...cells], areaHa, dropFrom: date(from), cutOn: date(cutOn), readyOn: back === null ? null : date(back), hayKg, standingKg, daysAhead: daysInHand })),
     },
     worth: feed.worths.map(({ of, month, group: name, money }) => ({ of, month: month === null ? null : month + 1, group: name, money })),
-    reckonedTwice: feed.reckonedTwice,
     files: [...files], notes: [...notes],
   };
 }

@@ -29,7 +29,7 @@ export function feedText(seen: FeedSeen, screen: Screen): string {
     ...part("What the land can carry", carryRows(seen, columns)),
     ...part("What one more would be worth", lines(worthRows(seen))),
     ...part(`Week by week in a usual year, ${weightUnit(scenario.units)} of dry matter`, weekRows(seen)),
-    ...lines(feed.reckonedTwice ? [...HOW_TO_READ, TWICE] : HOW_TO_READ).flatMap((row, i) => (i === 0 ? ["", row] : [row])),
+    ...lines(HOW_TO_READ).flatMap((row, i) => (i === 0 ? ["", row] : [row])),
     ...part("Worth knowing", notes.length === 0 ? [] : [findingsText(notes, columns).trimEnd()]),
     ...part("The picture", files.map((file) => `  ${file}`)),
     "",
@@ -40,9 +40,6 @@ const HOW_TO_READ = [
   "Grown, eaten, hay and cut are of the whole week; hay is what is eaten of it. \"Standing\" is the grass above what must be left, on ground that is open, when the week ends. \"Days\" is how long it would feed what is out; \"want\" is how many days you wished to have ahead.",
   "Grass may stand and still not be ripe: a cell is entered only with the cover your rules ask. So hay can be needed while some days stand ahead.",
 ];
-
-/** Told where it was done. */
-const TWICE = "All of it was reckoned a second time, in another way, and came to the same.";
 
 const DAY_SHARE = 0.5;
 

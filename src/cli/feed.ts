@@ -1,7 +1,6 @@
 import { feedOf } from "../decide/feed.js";
 import { feedPage } from "../sheets/feed/feed-page.js";
 import { highsSolver } from "../solvers/highs.js";
-import { javascriptLpSolver } from "../solvers/javascript-lp-solver.js";
 import { feedAnswer } from "./feed-answer.js";
 import { feedText } from "./feed-text.js";
 import { openFarm } from "./open.js";
@@ -21,7 +20,7 @@ const PICTURE = "feed-budget.html";
 export async function feedCommand({ farm, out, replace, changes: files }: FeedGiven, screen: Screen): Promise<Outcome> {
   const { value: scenario, notes, changes } = openFarm(farm, files);
   if (out !== null) refuseWhatIsThere(out, [PICTURE], replace);
-  const feed = await feedOf(scenario, highsSolver(), javascriptLpSolver());
+  const feed = await feedOf(scenario, highsSolver());
   const written = out === null ? [] : writeOut(out, [{ name: PICTURE, text: feedPage(scenario, feed) }], replace);
   const seen = { scenario, feed, changes, files: written, notes };
   return { exit: 0, text: feedText(seen, screen), answer: { shape: "feed-answer", value: feedAnswer(seen) } };

@@ -1,10 +1,9 @@
 import type { Scenario } from "../farm/scenario.js";
-import type { PricingSolver, Solver } from "../programme/solver.js";
+import type { PricingSolver } from "../programme/solver.js";
 import { buildSeason } from "../season/build-season.js";
 import { feedBudget, type FeedWeek } from "./feed-budget.js";
 import { carries, type Carries } from "./feed/carry.js";
 import { drops, type Drops } from "./feed/drop.js";
-import { reckonedAgain } from "./feed/reckoned-again.js";
 import { pinches, surpluses, tightest, type WeekSpan } from "./feed/pinch.js";
 import { worths, type Worth } from "./feed/worth.js";
 import { groupNeed, type GroupNeed } from "./land.js";
@@ -21,12 +20,10 @@ export interface Feed {
   readonly carries: readonly Carries[];
   readonly drops: Drops;
   readonly worths: readonly Worth[];
-  /** The budget came to the same money with a second solver; only small ones are given to it. */
-  readonly reckonedTwice: boolean;
 }
 
-/** Grass and mouths week by week: where it pinches, what the land carries, what to drop for hay, what one more of each is worth. Throws where the two solvers differ. */
-export async function feedOf(scenario: Scenario, solver: PricingSolver, second: Solver): Promise<Feed> {
+/** Grass and mouths week by week: where it pinches, what the land carries, what to drop for hay, what one more of each is worth. */
+export async function feedOf(scenario: Scenario, solver: PricingSolver): Promise<Feed> {
   const season = buildSeason(scenario);
   const ideal = await feedBudget(season, solver);
   const { budget, ...mown } = await drops(ideal, solver);
@@ -43,6 +40,5 @@ export async function feedOf(scenario: Scenario, solver: PricingSolver, second: 
     carries: await carries(budget, solver),
     drops: mown,
     worths: await worths(ideal, months, solver),
-    reckonedTwice: await reckonedAgain(ideal, second),
   };
 }

@@ -7,7 +7,6 @@ import { z } from "zod";
 import type { Scenario } from "../../src/farm/scenario.js";
 import { feedPage } from "../../src/sheets/feed/feed-page.js";
 import { highsSolver } from "../../src/solvers/highs.js";
-import { javascriptLpSolver } from "../../src/solvers/javascript-lp-solver.js";
 import { COWS, farmText, FIELDS, HENS, OWNER, PEN_AND_OWNER } from "../bad-days/farms.js";
 import { scenarioOf } from "../farm/read-text.js";
 import { faultsOf } from "../sheets/well-formed.js";
@@ -18,7 +17,7 @@ const shape = feedAnswerShape(z.any());
 /** The budget, its words on one line, after text, answer and picture are looked over. */
 async function told(text: string): Promise<{ scenario: Scenario; feed: Feed; words: string }> {
   const scenario = scenarioOf(text);
-  const feed = await feedOf(scenario, highsSolver(), javascriptLpSolver());
+  const feed = await feedOf(scenario, highsSolver());
   const seen = { scenario, feed, changes: [], files: [], notes: [] };
   const words = feedText(seen, SCREEN);
   expect(words).not.toMatch(/NaN|Infinity|undefined|null|-0\b/);
