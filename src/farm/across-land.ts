@@ -8,7 +8,9 @@ import { child, entriesOf, type Entry, type MapNode } from "./tree.js";
 export function checkLand(desk: Desk, root: MapNode, scenario: Scenario): void {
   checkCellNames(desk, root);
   const fields = child(root, "fields");
-  if (fields && cellEntries(root).length === 0) say(desk, fields, { code: "no-cell", found: "there is no cell", allowed: "a farm has one cell at least", next: "write the cells of a field, or leave one of them" });
+  // Strips that cannot be cut were said already.
+  const cut = entriesOf(fields).some(({ value }) => child(value, "strips") !== undefined);
+  if (fields && !cut && cellEntries(root).length === 0) say(desk, fields, { code: "no-cell", found: "there is no cell", allowed: "a farm has one cell at least", next: "write the cells of a field, or leave one of them" });
   for (const group of scenario.groups) checkCells(desk, root, scenario, group);
   for (const hold of scenario.holds) checkHold(desk, root, scenario, hold);
 }
