@@ -39,7 +39,11 @@ export function feedText(seen: FeedSeen, screen: Screen): string {
 const HOW_TO_READ = [
   "Grown, eaten, hay and cut are of the whole week; hay is what is eaten of it. \"Standing\" is the grass above what must be left, on ground that is open, when the week ends. \"Days\" is how long it would feed what is out; \"want\" is how many days you wished to have ahead.",
   "Grass may stand and still not be ripe: a cell is entered only with the cover your rules ask. So hay can be needed while some days stand ahead.",
+  "All this is a usual year with nobody late. inbye weather tries a plan on other years.",
 ];
+
+/** What the budget cannot see of cuts. */
+const BY_GRASS = "Reckoned by grass alone, all of these together. Take no more than leave each group the cells it needs, and none that birds or pigs are to use.";
 
 const DAY_SHARE = 0.5;
 
@@ -85,7 +89,7 @@ function dropRows({ scenario, feed }: FeedSeen): readonly string[] {
   const date = (index: number): string => dayMonth(addDays(scenario.season.firstDay, index));
   if (drops.length === 0) return feed.surpluses.length > 0 ? ["None beside those you cut anyway: a whole cell more would cost more than its hay is worth, or the grass is wanted later."] : [];
   const why = pays === "winter" ? "The winter needs the hay." : "There is hay enough for the winter; these cuts pay if hay is sold or saves buying at its price.";
-  return [why, ...drops.map(({ cells, areaHa, from, cutOn, back, hayKg, daysInHand }) => {
+  return [why, BY_GRASS, ...drops.map(({ cells, areaHa, from, cutOn, back, hayKg, daysInHand }) => {
     const since = from === 0 ? "do not graze it first" : `leave it alone after the grazing of about ${date(from)}`;
     const then = back === null ? "not ready to graze again in this season" : `ready to graze again about ${date(back)}`;
     const after = daysInHand === null ? "" : ` ${countWords(Math.round(daysInHand), "day")} of grass then still stand ahead.`;

@@ -42,7 +42,13 @@ function headRows({ base, changes, scenario, given }: TrySeen): readonly string[
   const { currency } = scenario.prices;
   const asItIs = base.planned.kind === "plan" ? [`The season costs ${aboutPrice(base.planned.cost, currency)} as it is.`] : ["No plan was found for the farm as it is."];
   const start = given === null ? [] : [startWords(given, currency)];
-  return [...asItIs, ...start, ...changes.map((change, i) => `${titleOf(change.trial, i, changes.length)}: ${headWords(change, scenario)}.`)];
+  const spread = searchSpread([base, ...changes.map(({ trial }) => trial)]) ?? 0;
+  const luck = ({ trial: { planned } }: ChangeSeen): string =>
+    (planned.kind === "plan" && base.planned.kind === "plan" && 0 < Math.abs(planned.cost - base.planned.cost) && Math.abs(planned.cost - base.planned.cost) <= spread ? "; so little may be luck" : "");
+  return [
+    ...asItIs, ...start, ...changes.map((change, i) => `${titleOf(change.trial, i, changes.length)}: ${headWords(change, scenario)}${luck(change)}.`),
+    "What is bought, sold or rented for a change is not counted.",
+  ];
 }
 
 function startWords({ cost, breaches, daysOtherwise }: NonNullable<TrySeen["given"]>, currency: string): string {

@@ -47,7 +47,7 @@ function failsRows({ scenario, summary }: WeatherSeen): readonly string[] {
   const week = byWeek.indexOf(most);
   return [
     `  It failed in ${failed.years} of ${countWords(years, "year")}${tooFew(failed)}.`,
-    `  Of those, half had failed by ${weekOf(scenario, summary.middleWeek!)}; most began to fail in ${weekOf(scenario, week)} (${countWords(most, "year")}).`,
+    `  Of those, half had failed by ${weekOf(scenario, summary.middleWeek!)}; the worst week is ${weekOf(scenario, week)}, in which ${countWords(most, "year")} began to fail.`,
     "  One year may fail for more than one cause:",
   ];
 }
@@ -82,7 +82,7 @@ function weakRows(seen: WeatherSeen): readonly string[] {
     const { weak, weakRules, failed } = seen.summary.byCause[cause];
     if (weak.length === 0) return [];
     const [rule] = weakRules;
-    const mostly = rule.rule === null || weak.length === 1 ? "" : `, mostly by one rule: ${plainRule(rule)} (${countWords(rule.years, "year")})`;
+    const mostly = rule.rule === null || weak.length === 1 ? "" : `, most often by: ${plainRule(rule)} (${countWords(rule.years, "year")})`;
     return [`  By ${CAUSE_WORDS[cause]}, in ${countWords(failed.years, "year")}${mostly}`, ...weak.slice(0, SPOTS).map((spot) => `    ${spotWords(seen, spot)}`)];
   });
 }
@@ -118,11 +118,12 @@ function hayTable({ scenario: { units }, summary }: WeatherSeen): readonly strin
   return columnsOf([["", "hay", "as far as so many years can tell"], ...summary.hay.map(row)], [0, 2]);
 }
 
-function hayFoot({ scenario: { hay, units }, summary }: WeatherSeen): readonly string[] {
+function hayFoot({ scenario: { hay, units }, summary, lived: { usual } }: WeatherSeen): readonly string[] {
   const trials = "  The more years are tried (--years), the closer the figures on the right come together.";
   if (hay.winterNeedKg <= 0) return [trials];
   const store = hay.inStoreKg > 0 ? `With ${hayFigure(hay.inStoreKg, units)} in store and the hay made` : "With the hay made and none in store";
-  return [trials, `  ${store}, the ${hayFigure(hay.winterNeedKg, units)} that winter needs are there in ${summary.winterKept.years} of ${countWords(summary.years, "year")}.`];
+  const left = hayFigure(Math.max(0, hay.inStoreKg + usual.hayMadeKg - usual.hayFedKg), units);
+  return [trials, `  ${store}, the ${hayFigure(hay.winterNeedKg, units)} that winter needs are there in ${summary.winterKept.years} of ${countWords(summary.years, "year")}; as planned, in a usual year with nobody late, ${left} are left.`];
 }
 
 function kindTable({ scenario, summary }: WeatherSeen): readonly string[] {
