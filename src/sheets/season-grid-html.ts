@@ -14,6 +14,7 @@ import { escaped, mm } from "./grid/svg.js";
 import { twin } from "./grid/twin.js";
 import type { Made, Sheet } from "./made.js";
 import { notesOf, type Notes } from "./notes.js";
+import { printedPage } from "./printed-page.js";
 
 export interface SeasonGridOptions {
   /** A4 landscape unless said; A3 is the same drawing 141 % for the wall, letter 94 %. */
@@ -26,26 +27,12 @@ export function seasonGridHtml(scenario: Scenario, plan: Plan, report: Report, m
   const notes = notesOf(sheet);
   const { parts, size } = laid(sheet, notes);
   const title = `${scenario.farm}: season grid`;
-  return `<!DOCTYPE html>
-<html lang="en">
-<head>
-<meta charset="utf-8">
-<meta name="viewport" content="width=device-width, initial-scale=1">
-<title>${escaped(title)}</title>
-<style>
-${gridCss(paper, WIDTH)}
-</style>
-</head>
-<body>
-<div class="screen"><h1>${escaped(title)}</h1>
+  return printedPage(title, gridCss(paper, WIDTH), `<div class="screen"><h1>${escaped(title)}</h1>
 <p>Plan made ${escaped(fullDay(made.madeOn))}, version ${made.version}. Throw older sheets away. All that is drawn stands in tables below.</p></div>
 <main>
 ${parts.map((part) => drawing(sheet, part, notes, size)).join("\n")}
 </main>
-${twin(sheet, notes)}
-</body>
-</html>
-`;
+${twin(sheet, notes)}`);
 }
 
 interface Laid {

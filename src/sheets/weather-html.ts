@@ -5,6 +5,7 @@ import { UNITS } from "../quantity/units.js";
 import { dayMonth } from "./day-words.js";
 import { hayFigure } from "./figure-words.js";
 import { escaped, line, mm, rect, text } from "./grid/svg.js";
+import { printedPage } from "./printed-page.js";
 
 /** Room of the drawing, mm: the axes, and the row of weeks with failures under them. */
 const WIDTH = 262;
@@ -29,26 +30,12 @@ table{border-collapse:collapse}th,td{text-align:right;padding:3px 14px 3px 0;bor
 /** Hay fed by week over many years, as one page to print: the drawing, and the same figures as a table. */
 export function weatherHtml(scenario: Scenario, summary: WeatherSummary): string {
   const title = `${scenario.farm}: hay fed by week, ${summary.years} made-up years`;
-  return `<!DOCTYPE html>
-<html lang="en">
-<head>
-<meta charset="utf-8">
-<meta name="viewport" content="width=device-width, initial-scale=1">
-<title>${escaped(title)}</title>
-<style>
-${CSS}
-</style>
-</head>
-<body>
-<h1>${escaped(title)}</h1>
+  return printedPage(title, CSS, `<h1>${escaped(title)}</h1>
 <p>Each line is the hay fed in the yards since the season began that was enough in so many of the years. Below it, the years in which the plan first failed in that week: ${summary.failed.years} of ${summary.years} in all.</p>
 ${drawing(scenario, summary)}
 <div class="twin">
 ${table(scenario, summary)}
-</div>
-</body>
-</html>
-`;
+</div>`);
 }
 
 function drawing(scenario: Scenario, summary: WeatherSummary): string {

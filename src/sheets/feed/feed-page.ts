@@ -3,6 +3,7 @@ import type { Scenario } from "../../farm/scenario.js";
 import { escaped, line, mm, rect, text } from "../grid/svg.js";
 import { bandY, frameOf, hatch, HEIGHT, needOf, scaleFor, scaleMarks, shown, weekHeads, weekX, WIDTH, type Band, type Frame } from "./frame.js";
 import { feedTable } from "./feed-table.js";
+import { printedPage } from "../printed-page.js";
 
 /** Days ahead beyond which a column is cut off: more is only more of the same. */
 const MOST_DAYS = 40;
@@ -12,23 +13,9 @@ const DAYS_BAND = { top: 126, bottom: 164, most: MOST_DAYS };
 /** Growth, need and shortfall by week as one self-contained page: a drawing to print, and the same as a table. */
 export function feedPage(scenario: Scenario, feed: Feed): string {
   const title = `${scenario.farm}: grass against mouths`;
-  return `<!DOCTYPE html>
-<html lang="en">
-<head>
-<meta charset="utf-8">
-<meta name="viewport" content="width=device-width, initial-scale=1">
-<title>${escaped(title)}</title>
-<style>
-${CSS}
-</style>
-</head>
-<body>
-<h1>${escaped(title)}</h1>
+  return printedPage(title, CSS, `<h1>${escaped(title)}</h1>
 ${drawing(frameOf(scenario, feed))}
-${feedTable(scenario, feed)}
-</body>
-</html>
-`;
+${feedTable(scenario, feed)}`);
 }
 
 const CSS = `:root{--ink:#000;--rule:#666}

@@ -8,6 +8,7 @@ import { headWords, markOf } from "../marks.js";
 import { PEN_CSS } from "./css.js";
 import { penDrawing } from "./drawing.js";
 import { cellNotes, daysWords, penSentences, penTitle } from "./pen-words.js";
+import { printedPage } from "../printed-page.js";
 
 /** A pen's sheet: every drawing to scale, and the figures of all its cells. */
 export function penSheet(scenario: Scenario, pen: PenOnFarm, planned: boolean, cautions: readonly Caution[]): string {
@@ -15,18 +16,7 @@ export function penSheet(scenario: Scenario, pen: PenOnFarm, planned: boolean, c
   const title = `${scenario.farm}: ${group.name} (${group.letter}), pen run`;
   const list = (rows: readonly string[]): string => (rows.length === 0 ? "" : `<ul>\n${rows.map((row) => `<li>${escaped(row)}</li>`).join("\n")}\n</ul>`);
   const notes = cells.flatMap((one) => cellNotes(one, dayMonth));
-  return `<!DOCTYPE html>
-<html lang="en">
-<head>
-<meta charset="utf-8">
-<meta name="viewport" content="width=device-width, initial-scale=1">
-<title>${escaped(title)}</title>
-<style>
-${PEN_CSS}
-</style>
-</head>
-<body>
-<h1>${escaped(title)}</h1>
+  return printedPage(title, PEN_CSS, `<h1>${escaped(title)}</h1>
 <p>${escaped(`${headWords(group)}. ${penTitle(pen, scenario.units)}.`)}</p>
 ${list(penSentences(pen, planned, scenario.units))}
 ${drawn(cells, planned).map((one, i) => cellSection(scenario, pen, one, planned, i + 1)).join("\n")}
@@ -36,10 +26,7 @@ ${list(notes)}
 </section>
 <section><h2>Take care</h2>
 ${list(cautions.map(({ text, days }) => (days ? `${text} (${spanWords(days.firstDay, days.lastDay)})` : text)))}
-</section>
-</body>
-</html>
-`;
+</section>`);
 }
 
 /** With a plan the cells that it uses, without one all that hold a position. */
