@@ -1,0 +1,35 @@
+import { existsSync, mkdtempSync, rmSync, writeFileSync } from "node:fs";
+import { tmpdir } from "node:os";
+import { join } from "node:path";
+
+/** Fonts that a browser is given. */
+export interface FontSet {
+  readonly name: string;
+  readonly env: Readonly<Record<string, string>>;
+}
+
+/** The widest and the narrowest of the usual sans, where Linux keeps them. */
+const SANS = [
+  { name: "DejaVu Sans", folder: "/usr/share/fonts/truetype/dejavu" },
+  { name: "Liberation Sans", folder: "/usr/share/fonts/truetype/liberation" },
+] as const;
+
+let made: readonly FontSet[] | null = null;
+
+/** A set with each sans alone that the machine has; where it has neither, its own fonts as they are. */
+export function fontsHere(): readonly FontSet[] {
+  made ??= setsOf();
+  return made;
+}
+
+function setsOf(): readonly FontSet[] {
+  const there = SANS.filter(({ folder }) => existsSync(folder));
+  if (there.length === 0) return [{ name: "this machine's fonts", env: {} }];
+  const folder = mkdtempSync(join(tmpdir(), "inbye-fonts-"));
+  process.once("exit", () => rmSync(folder, { recursive: true, force: true }));
+  return there.map(({ name, folder: fonts }, i) => {
+    const config = join(folder, `${i}.conf`);
+    writeFileSync(config, `<?xml version="1.0"?><!DOCTYPE fontconfig SYSTEM "fonts.dtd"><fontconfig><dir>${fonts}</dir><cachedir>${join(folder, `cache-${i}`)}</cachedir></fontconfig>`);
+    return { name, env: { FONTCONFIG_FILE: config } };
+  });
+}
