@@ -1,6 +1,7 @@
 /** Which rooms each room may import; tests/structure/directions.test.ts holds the same table without this tool. */
 const may = {
   quantity: [],
+  words: ["quantity"],
   science: ["quantity"],
   rules: ["quantity"],
   farm: ["quantity", "science", "rules"],
@@ -10,9 +11,10 @@ const may = {
   programme: ["quantity", "science", "rules", "farm", "plan", "season"],
   solvers: ["programme"],
   threads: ["programme", "solvers"],
+  work: ["quantity", "farm", "plan", "check"],
   decide: ["quantity", "science", "rules", "farm", "plan", "check", "season", "programme"],
-  sheets: ["quantity", "rules", "farm", "season", "plan", "check", "decide"],
-  files: ["quantity", "science", "farm", "plan"],
+  sheets: ["quantity", "rules", "farm", "season", "plan", "check", "decide", "words", "work"],
+  files: ["quantity", "science", "farm", "plan", "words"],
 };
 
 /** Rooms that may touch the machine: all others take what they need as arguments. */

@@ -1,8 +1,10 @@
 import { pensOfFarm, type PenOnFarm } from "../decide/pens/pens-of-farm.js";
 import type { Scenario } from "../farm/scenario.js";
+import { loadCatalogue } from "../files/words.js";
 import { cautionsFor, type Caution } from "../plan/cautions.js";
 import type { Plan } from "../plan/plan.js";
 import { penSheet } from "../sheets/pens/page.js";
+import { wordsOf } from "../words/words.js";
 import { openFarm, openPlan } from "./open.js";
 import { refuseWhatIsThere, writeOut } from "./out-folder.js";
 import type { Outcome } from "./outcome.js";
@@ -35,8 +37,9 @@ export function pensCommand(given: PensGiven, screen: Screen): Outcome {
 
 function written(folder: string, replace: boolean, scenario: Scenario, pens: readonly PenOnFarm[], planned: boolean, cautions: readonly Caution[]): readonly string[] {
   const names = fileNames(pens.map(({ group }) => group.name));
+  const words = wordsOf(loadCatalogue());
   refuseWhatIsThere(folder, names, replace);
-  return writeOut(folder, pens.map((pen, i) => ({ name: names[i]!, text: penSheet(scenario, pen, planned, cautions) })), replace);
+  return writeOut(folder, pens.map((pen, i) => ({ name: names[i]!, text: penSheet(scenario, pen, planned, cautions, words) })), replace);
 }
 
 /** "pens-layers.html"; names that come out alike are numbered. */

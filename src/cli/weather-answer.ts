@@ -41,6 +41,8 @@ export function weatherAnswer({ scenario, given, lived, summary, figures, broken
     usualYear: { hayFedKg: hundredths(lived.usual.hayFedKg), yardDays: lived.usual.yardDays },
     breaksAsItStands: broken,
     failed: oftenOf(summary.failed),
+    badness: [...summary.badness],
+    halfHaveDaysAmiss: summary.middleDaysAmiss,
     halfFailedBy: summary.middleWeek === null ? null : week(summary.middleWeek),
     firstFailures: summary.byWeek.map((years, w) => ({ week: week(w), years })),
     causes: { grass: causeOf(summary.byCause.grass), late: causeOf(summary.byCause.late), away: causeOf(summary.byCause.away) },

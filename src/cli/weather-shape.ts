@@ -34,6 +34,8 @@ export const weatherShape = z.strictObject({
   usualYear: z.strictObject({ hayFedKg: kg, yardDays: z.record(z.string(), count) }),
   breaksAsItStands: count.meta({ description: "rules that the plan breaks in the usual year, nobody late" }),
   failed: often.meta({ description: "years in which a rule that is never broken breaks, or grazers stand in a yard where the plan has them out" }),
+  badness: z.array(z.strictObject({ upToDays: count.nullable(), years: count })).meta({ description: "failed years by the days on which something is amiss; null for all that have more" }),
+  halfHaveDaysAmiss: count.nullable().meta({ description: "half of the failed years have no more days amiss" }),
   halfFailedBy: weekOf,
   firstFailures: z.array(z.strictObject({ week: day, years: count })).meta({ description: "years that fail first in each week of the season" }),
   causes: z.strictObject(Object.fromEntries(CAUSES.map((cause) => [cause, z.strictObject({ failed: often, halfFailedBy: weekOf, weakest: z.array(weak), rules: z.array(weak) })]))),

@@ -18,11 +18,11 @@ export function weatherText(seen: WeatherSeen, columns: number, screen: Screen):
   const part = (title: string, rows: readonly string[]) => (rows.length === 0 ? [] : ["", screen.heading(title), ...rows]);
   return [
     screen.heading(wrapped(`${scenario.farm}, ${scenario.season.firstDay.slice(0, 4)}: the plan in ${countWords(seen.summary.years, "made-up year")}`, columns)),
-    ...part("How it was tried", lines(triedRows(seen))),
-    ...part("How often it fails", [...lines(failsRows(seen)), ...causeTable(seen)]),
+    ...part("How often it fails, and how badly", [...lines(failsRows(seen)), ...causeTable(seen)]),
     ...part("The weak spots", weakRows(seen).map((row) => wrapped(row, columns, row.startsWith("    ") ? 6 : 4))),
     ...part("Hay to hold", [...lines(hayHead(seen)), ...hayTable(seen), ...lines(hayFoot(seen))]),
     ...part("Dry, usual and wet years", kindTable(seen)),
+    ...part("How it was tried", lines(triedRows(seen))),
     ...(seen.figures ? part("Which figure the answer hangs on", flipsRows(seen.figures, scenario, columns)) : []),
     ...part("The picture", files.map((file) => `  ${file}`)),
     ...part("Worth knowing", lines([...notes.map((note) => `  - ${note.found}: ${note.allowed}`), ...leftOut(seen)])),
@@ -34,7 +34,6 @@ function triedRows({ scenario: { weather }, given, lived, summary, broken }: Wea
   return [
     `  The plan was kept to, day by day, through ${countWords(summary.years, "year")} drawn by lot (seed ${given.seed}): one in ten grows less than ${percentWords(weather.dry)} of a usual year's grass, one in ten more than ${percentWords(weather.wet)}; months differ, spring is early or late; ${weather.lateMoves > 0 ? `a move in ${Math.round(1 / weather.lateMoves)} is a day or two late` : "no move is late"}; ${weather.weekAway > 0 ? `in ${percentWords(weather.weekAway)} of years there is one week with nobody to move animals, only to look at and feed them` : "somebody is always there"}.`,
     "  Where the ground of the plan is not fit, animals stay where they are if they can, go to the next ground of the plan that is fit, or stand in the yard on hay until they can go back to the plan.",
-    "  A year counts as failed when a rule that is never broken breaks, or grazers stand in the yard on a day when the plan has them out.",
     ...(lived.stopped ? [`  It was stopped: ${summary.years} of ${given.years} years were tried.`] : []),
     ...(broken > 0 ? [`  The plan breaks a rule in ${countWords(broken, "place")} as it stands, whatever the year: see inbye check. Here animals are kept out of such ground where they can be.`] : []),
   ];
@@ -46,10 +45,20 @@ function failsRows({ scenario, summary }: WeatherSeen): readonly string[] {
   const most = Math.max(...byWeek);
   const week = byWeek.indexOf(most);
   return [
-    `  It failed in ${failed.years} of ${countWords(years, "year")}${tooFew(failed)}.`,
-    `  Of those, half had failed by ${weekOf(scenario, summary.middleWeek!)}; the worst week is ${weekOf(scenario, week)}, in which ${countWords(most, "year")} began to fail.`,
+    `  It failed in ${failed.years} of ${countWords(years, "year")}${tooFew(failed)}. Failed means: on at least one day a rule that is never broken breaks, or grazers stand in the yard and the plan has them out. One such day is enough.`,
+    `  ${badlyWords(summary)}`,
+    `  Half of them had failed by ${weekOf(scenario, summary.middleWeek!)}; the worst week is ${weekOf(scenario, week)}, in which ${countWords(most, "year")} began to fail.`,
     "  One year may fail for more than one cause:",
   ];
+}
+
+/** "Of these, 60 have 1 to 3 such days, 80 have 4 to 14, 40 more than 14. Half have no more than 6." */
+function badlyWords({ badness, middleDaysAmiss }: WeatherSeen["summary"]): string {
+  const rows = badness.map(({ upToDays, years }, i) => {
+    const over = badness[i - 1]?.upToDays ?? 0;
+    return `${years} ${years === 1 ? "has" : "have"} ${upToDays === null ? `more than ${over}` : `${over + 1} to ${upToDays}`}${i === 0 ? " such days" : ""}`;
+  });
+  return `Of these, ${rows.join(", ")}. Half have no more than ${middleDaysAmiss!}.`;
 }
 
 /** How sure a share is with so many years: 19 times in 20 it is no farther off. */

@@ -8,6 +8,7 @@ const WORDS: Partial<Record<RuleId, string>> = {
   "stay-limit": "stays longer than usual",
   "rest-period": "rest cut short",
   "clean-ground": "ground not yet clean of worms",
+  "pig-pressure": "a last strip left before it is opened",
   "follow-window": "birds not close behind",
   "ground-wants": "ground that still wants work",
   "grass-in-hand": "little grass ahead",

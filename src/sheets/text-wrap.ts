@@ -1,8 +1,8 @@
-/** Breaks text between words so that no line is wider than asked, where words allow; later lines are set in. */
+/** Breaks text between words so that no line is wider than asked, where words allow, never between a figure and its %; later lines are set in. */
 export function wrapped(text: string, width: number, indent = 2): string {
   const lines: string[] = [];
   let line = "";
-  for (const word of text.split(/(?<=\S) /)) {
+  for (const word of text.split(/(?<=\S) (?!%)/)) {
     const joined = line === "" ? word : `${line} ${word}`;
     if (joined.length <= width || line === "") line = joined;
     else {

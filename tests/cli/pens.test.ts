@@ -80,9 +80,9 @@ describe("inbye pens", () => {
     const again = inbye(["pens", "low-acre.yaml", "--out", "drawn"], folder.path);
     expect(again.exit).toBe(2);
     expect(again.out).toContain("file-exists");
-    expect(readFileSync(join(folder.path, "drawn/pens-hens.html"), "utf8")).toContain("By the plan it works");
+    expect(readFileSync(join(folder.path, "drawn/pens-hens.html"), "utf8")).toContain("By the plan it is out");
     expect(inbye(["pens", "low-acre.yaml", "--out", "drawn", "--replace"], folder.path).exit).toBe(0);
-    expect(readFileSync(join(folder.path, "drawn/pens-hens.html"), "utf8")).not.toContain("By the plan it works");
+    expect(readFileSync(join(folder.path, "drawn/pens-hens.html"), "utf8")).not.toContain("By the plan it is out");
   });
 
   it("says so where nobody takes ground by pen", () => {

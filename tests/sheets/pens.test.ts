@@ -7,6 +7,7 @@ import { cautionsFor } from "../../src/plan/cautions.js";
 import type { Plan } from "../../src/plan/plan.js";
 import { outlineOfCorners, type Corner } from "../../src/science/boundary.js";
 import { penSheet } from "../../src/sheets/pens/page.js";
+import { englishWords } from "../fixtures/planned-farm.js";
 import { cell, group, tinyFarm } from "../fixtures/tiny-farm.js";
 import { lShape, rectangle } from "../science/ground-shapes.js";
 import { faultsOf } from "./well-formed.js";
@@ -30,7 +31,7 @@ const PLAN: Plan = { stays: [{ group: "Hens", cell: "E1", yard: null, firstDay: 
 
 function sheetOf(scenario: Scenario, plan: Plan | null): { readonly html: string; readonly cells: readonly PenInCell[] } {
   const [pen] = pensOfFarm(scenario, plan);
-  return { html: penSheet(scenario, pen!, plan !== null, cautionsFor(scenario, plan ?? PLAN)), cells: pen!.cells };
+  return { html: penSheet(scenario, pen!, plan !== null, cautionsFor(scenario, plan ?? PLAN), englishWords()), cells: pen!.cells };
 }
 
 interface Read {
@@ -136,6 +137,43 @@ describe("a pen's drawing, read back", () => {
     expect(square.svg).toContain('class="ground as-if"');
     expect(html).toContain(`Drawn as if it were a square: ${new Set(square.places.map(({ number }) => number)).size} positions. By area alone at most ${cells[1]!.positions}.`);
     expect(cells[1]!.positions).toBe(41);
+  });
+});
+
+describe("the run, step by step", () => {
+  const { html, cells } = sheetOf(farm([ELL, SQUARE], { ...ARK, days: 3 }), PLAN);
+  const [ellPart, squarePart] = html.split('<section class="cell">').slice(1).map((part) => part.split("</section>")[0]);
+  const rows = (part: string): readonly string[] => [...part.matchAll(/<li>(.*?)<\/li>/g)].map(([, row]) => row!.replaceAll(/<[^>]+>/g, " ").trim().replaceAll(/ +/g, " "));
+
+  it("gives every position its days and its peg, to the end of each stay", () => {
+    expect(rows(ellPart!)).toHaveLength(7);
+    expect(rows(ellPart!)[0]).toMatch(/^1 peg 0 m Sat 1 May to 3 May$/);
+    expect(rows(ellPart!).at(-1)).toMatch(/^7 peg \d+ m Wed 19 May to 20 May$/);
+  });
+
+  it("has pegs as far along each lane as its positions are long, and begins each lane anew", () => {
+    const { layout } = cells[0]!;
+    const far = rows(ellPart!).map((row) => Number(/peg (\d+) m/.exec(row)![1]));
+    const lanes = ellPart!.match(/class="lane-head"/g)!.length;
+    expect(far.filter((metres) => metres < layout.alongM)).toHaveLength(lanes);
+    expect(far.every((metres) => metres % layout.alongM === 0)).toBe(true);
+  });
+
+  it("draws a peg at the corner of a position, at every position of every lane", () => {
+    const [drawing] = drawingsOf(html) as [Read];
+    const metres = (mm: number): number => (mm * drawing.scale) / 1000;
+    const pegs = [...drawing.svg.matchAll(/class="peg" d="M([\d.]+) ([\d.]+)h/g)].map(([, x, y]): Corner => [metres(Number(x) + 0.9), metres(Number(y))]);
+    const { layout } = cells[0]!;
+    expect(pegs.length).toBeGreaterThanOrEqual(layout.positions);
+    for (const [x, y] of pegs.slice(0, layout.positions - 1)) {
+      const nearest = Math.min(...drawing.places.flatMap(({ corners }) => corners).map(([cx, cy]) => Math.hypot(cx - x, cy - y)));
+      expect(nearest).toBeLessThan(2 * roundedM(drawing.scale));
+    }
+  });
+
+  it("names no peg where the shape is not known", () => {
+    expect(rows(squarePart!)).toEqual(["1 Fri 21 May to 23 May", "2 Mon 24 May"]);
+    expect(drawingsOf(html)[1]!.svg).not.toContain('class="peg"');
   });
 });
 

@@ -8,7 +8,7 @@ import { faultsOf } from "./well-formed.js";
 
 const farm = tinyFarm({ days: 21, cells: [cell("A1")], groups: [group("Cows")], more: { farm: "Low & Acre" } });
 const year = (kg: number): LivedYear =>
-  ({ kind: "usual", growth: 1, hayFedKg: kg, hayMadeKg: 0, hayByWeek: [0, kg / 2, kg], yardDays: { Cows: 0 }, failures: { grass: null, late: null, away: null }, failure: null });
+  ({ kind: "usual", growth: 1, hayFedKg: kg, hayMadeKg: 0, hayByWeek: [0, kg / 2, kg], yardDays: { Cows: 0 }, failures: { grass: null, late: null, away: null }, failure: null, daysAmiss: 0 });
 const years = Array.from({ length: 100 }, (_, i) => year(10 * (i + 1)));
 const page = weatherHtml(farm, weatherSummary(farm, years));
 

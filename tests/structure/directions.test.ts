@@ -8,6 +8,7 @@ const SRC = resolve(import.meta.dirname, "../../src");
 /** A room sees itself and the rooms beside its name. */
 const ROOMS: Readonly<Record<string, readonly string[]>> = {
   quantity: [],
+  words: ["quantity"],
   science: ["quantity"],
   rules: ["quantity"],
   farm: ["quantity", "science", "rules"],
@@ -17,10 +18,11 @@ const ROOMS: Readonly<Record<string, readonly string[]>> = {
   programme: ["quantity", "science", "rules", "farm", "plan", "season"],
   solvers: ["programme"],
   threads: ["programme", "solvers"],
+  work: ["quantity", "farm", "plan", "check"],
   decide: ["quantity", "science", "rules", "farm", "plan", "check", "season", "programme"],
-  sheets: ["quantity", "rules", "farm", "season", "plan", "check", "decide"],
-  files: ["quantity", "science", "farm", "plan"],
-  cli: ["quantity", "science", "rules", "farm", "plan", "check", "season", "programme", "solvers", "threads", "decide", "sheets", "files"],
+  sheets: ["quantity", "rules", "farm", "season", "plan", "check", "decide", "words", "work"],
+  files: ["quantity", "science", "farm", "plan", "words"],
+  cli: ["quantity", "science", "rules", "farm", "plan", "check", "season", "programme", "solvers", "threads", "decide", "words", "work", "sheets", "files"],
 };
 
 /** Rooms that see everything and that nothing sees. */
@@ -34,6 +36,7 @@ const PACKAGES: Readonly<Record<string, readonly string[]>> = {
   yargs: ["cli"],
   yaml: ["farm", "plan"],
   "csv-parse": ["plan"],
+  "intl-messageformat": ["words"],
   "@xmldom/xmldom": ["farm"],
 };
 

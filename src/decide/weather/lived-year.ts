@@ -40,6 +40,8 @@ export interface LivedYear {
   /** The first failure by each cause, and the first of all. */
   readonly failures: Readonly<Record<Cause, Failure | null>>;
   readonly failure: Failure | null;
+  /** Days on which a rule that is never broken breaks, or grazers stand in a yard where the plan has them out. */
+  readonly daysAmiss: number;
 }
 
 /** What a year came to, in the words of the check. */
@@ -57,6 +59,7 @@ export function livedYear(walked: WalkedPlan, farm: Scenario, lived: Lived): Liv
     yardDays: report.measures.yardDays,
     failures,
     failure: CAUSES.map((cause) => failures[cause]).reduce((first, one) => (one && (!first || one.day < first.day) ? one : first)),
+    daysAmiss: daysAmiss(walked, lived, report),
   };
 }
 
@@ -111,6 +114,15 @@ function heldBack({ season }: WalkedPlan, { why }: Lived, first: number, last: n
   if (late !== undefined) return { day: late, cause: "late" };
   if (away !== undefined) return { day: away, cause: "away" };
   return { day: dayOf("ground") ?? first, cause: "grass" };
+}
+
+function daysAmiss(walked: WalkedPlan, lived: Lived, { firstDay, breaches }: Report): number {
+  const amiss = new Set(daysInYard(walked, lived).map(({ day }) => day));
+  for (const breach of breaches) {
+    const last = daysBetween(firstDay, breach.lastDay);
+    for (let day = daysBetween(firstDay, breach.firstDay); day <= last; day++) amiss.add(day);
+  }
+  return amiss.size;
 }
 
 interface InYard {

@@ -46,10 +46,20 @@ export interface KindOfYear {
   readonly yardDays: Readonly<Record<string, number>> | null;
 }
 
+/** Failed years by how much of the season is amiss in them. */
+export interface Badness {
+  /** Years with at most so many days amiss, null for all that have more; not counted in an earlier row. */
+  readonly upToDays: number | null;
+  readonly years: number;
+}
+
 /** What many years say of a plan. */
 export interface WeatherSummary {
   readonly years: number;
   readonly failed: Often;
+  readonly badness: readonly Badness[];
+  /** Half of the years that fail have no more days amiss; null where none fails. */
+  readonly middleDaysAmiss: number | null;
   readonly byCause: Readonly<Record<Cause, ByCause>>;
   /** Years that failed first in each week of the season. */
   readonly byWeek: readonly number[];
@@ -67,6 +77,9 @@ export interface WeatherSummary {
 /** Half the years, 8 years in 10, 19 in 20. */
 export const SHARES = [0.5, 0.8, 0.95] as const;
 
+/** A slip, a bad spell, and what is more than a fortnight. */
+const BADNESS_DAYS = [3, 14] as const;
+
 /** @param years at least one */
 export function weatherSummary({ hay }: Scenario, years: readonly LivedYear[]): WeatherSummary {
   const failures = years.flatMap(({ failure }) => (failure ? [failure] : []));
@@ -74,6 +87,8 @@ export function weatherSummary({ hay }: Scenario, years: readonly LivedYear[]): 
   return {
     years: years.length,
     failed: often(failures.length, years.length),
+    badness: badnessOf(years),
+    middleDaysAmiss: middleOf(inOrder(years.filter(({ failure }) => failure !== null).map(({ daysAmiss }) => daysAmiss))),
     byCause: Object.fromEntries(CAUSES.map((cause) => [cause, byCause(years, cause)])) as Record<Cause, ByCause>,
     byWeek: years[0].hayByWeek.map((_, week) => weeks.filter((one) => one === week).length),
     middleWeek: middleOf(weeks),
@@ -82,6 +97,14 @@ export function weatherSummary({ hay }: Scenario, years: readonly LivedYear[]): 
     winterKept: often(years.filter(({ hayFedKg, hayMadeKg }) => hay.inStoreKg + hayMadeKg - hayFedKg >= hay.winterNeedKg).length, years.length),
     kinds: KINDS.map((kind) => kindOfYear(kind, years.filter((year) => year.kind === kind))),
   };
+}
+
+function badnessOf(years: readonly LivedYear[]): readonly Badness[] {
+  const days = years.filter(({ failure }) => failure !== null).map(({ daysAmiss }) => daysAmiss);
+  return [...BADNESS_DAYS, null].map((upToDays, i) => {
+    const over = BADNESS_DAYS[i - 1] ?? -1;
+    return { upToDays, years: days.filter((one) => one > over && one <= (upToDays ?? Infinity)).length };
+  });
 }
 
 function byCause(years: readonly LivedYear[], cause: Cause): ByCause {

@@ -22,5 +22,12 @@ svg .pf{fill:var(--line)}
 svg .walk{fill:none;stroke:var(--ink);stroke-width:.22}
 svg .lane{stroke-dasharray:.2 .9;stroke-linecap:round;stroke-width:.35}
 svg .brought{stroke-dasharray:2.4 1}
+svg .peg{fill:none;stroke:var(--ink);stroke-width:.35}
+h3{font-size:15px;margin:10px 0 4px}
+.steps{list-style:none;margin:0 0 8px;padding:0;columns:3;column-gap:4mm}
+.steps li{display:flex;gap:5px;align-items:center;padding:1.5px 0;break-inside:avoid;white-space:nowrap;font-size:13px}
+.steps b{min-width:24px;text-align:right}.steps .peg{min-width:74px}
+.steps .lane-head{font-weight:700;break-after:avoid}
+.tick{flex:none;width:13px;height:13px;border:1px solid var(--ink)}
 @page{size:A4 portrait;margin:12mm}
-@media print{body{padding:0}.cell{break-inside:avoid}}`.trim();
+@media print{body{padding:0}.drawn{break-inside:avoid}h2,h3{break-after:avoid}}`.trim();

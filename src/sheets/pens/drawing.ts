@@ -9,8 +9,8 @@ import { scaleBar, scaleFor } from "./scale.js";
 export interface PenPicture {
   readonly title: string;
   readonly layout: Layout;
-  /** Numbers of the positions that a plan uses. */
-  readonly used: ReadonlySet<number>;
+  /** Positions that a plan uses, each with the day on which it is first stood on, in a few letters. */
+  readonly used: ReadonlyMap<number, string>;
   readonly pattern: Pattern;
   readonly kind: string;
   readonly units: Scenario["units"];
@@ -49,7 +49,8 @@ export function penDrawing(picture: PenPicture, id: string): string {
     `<path class="${layout.asIf ? "ground as-if" : "ground"}" d="${layout.rings.map((ring) => outline(ring.map(paper))).join("")}"/>`,
     ...places(picture, paper, perM),
     ...walkLines(layout, paper),
-    ...numbers(layout, paper, perM),
+    ...pegs(layout, paper),
+    ...numbers(picture, paper, perM),
     scaleBar(EDGE + 3, height + 9, scale, units),
     text(EDGE + 60, height + 9, `1 : ${scale}`, { pt: 8 }),
     ...(layout.northKnown ? [northArrow(width - EDGE - 4, height + 1)] : []),
@@ -81,7 +82,7 @@ function places({ layout, used, pattern }: PenPicture, paper: Paper, perM: numbe
 }
 
 /** First and last rectangle of every lane, and how it is reached. */
-function laneEnds({ lanes }: Layout): readonly { readonly first: number; readonly last: number; readonly by: string }[] {
+function laneEnds({ lanes }: Pick<Layout, "lanes">): readonly { readonly first: number; readonly last: number; readonly by: string }[] {
   let first = 0;
   return lanes.map(({ rectangles, by }) => {
     const lane = { first, last: first + rectangles - 1, by };
@@ -104,20 +105,54 @@ function path([x1, y1]: Point, [x2, y2]: Point): string {
   return `M${mm(x1)} ${mm(y1)}L${mm(x2)} ${mm(y2)}`;
 }
 
-/** Every position's number where it can be read; else those at the ends of the lanes. */
-function numbers(layout: Layout, paper: Paper, perM: number): readonly string[] {
+/** A peg at the head of every lane and where each position begins, on the side that is at the left when the lane is walked. */
+function pegs({ asIf, lanes, middles, each, alongM, acrossM }: Layout, paper: Paper): readonly string[] {
+  if (asIf) return [];
+  return laneEnds({ lanes }).flatMap(({ first, last }) => {
+    const [ahead, aside] = frameOf(middles, first, last, alongM, acrossM);
+    const heads = Array.from({ length: last - first + 1 }, (_, i) => first + i).filter((i) => i === first || i % each === 0);
+    return heads.map((i) => {
+      const [x, y] = middles[i]!;
+      const [px, py] = paper([x - ahead[0] + aside[0], y - ahead[1] + aside[1]]);
+      return `<path class="peg" d="M${mm(px - 0.9)} ${mm(py)}h1.8M${mm(px)} ${mm(py - 0.9)}v1.8"/>`;
+    });
+  });
+}
+
+/** Half a position along a lane as it is walked, and half a position to its left. */
+function frameOf(middles: Layout["middles"], first: number, last: number, alongM: number, acrossM: number): readonly [Point, Point] {
+  const [from, to] = [middles[first]!, middles[last]!];
+  const far = Math.hypot(to[0] - from[0], to[1] - from[1]);
+  const [ux, uy] = far === 0 ? [1, 0] : [(to[0] - from[0]) / far, (to[1] - from[1]) / far];
+  return [[(ux * alongM) / 2, (uy * alongM) / 2], [(-uy * acrossM) / 2, (ux * acrossM) / 2]];
+}
+
+/** Every position's number where it can be read, else those at the ends of the lanes; below it the day where that fits too. */
+function numbers({ layout, used }: PenPicture, paper: Paper, perM: number): readonly string[] {
   const shown = layout.middles.map((_, i) => numberOf(layout, i));
   const widest = String(layout.positions);
   const [w, h] = [layout.alongM * perM, layout.acrossM * perM];
   const room = Math.min(w, h) * 0.9;
   const pt = Math.min(MOST_PT, (room * LEAST_PT) / textWidth(widest, LEAST_PT), (0.8 * Math.min(w, h)) / MM_PER_PT);
   const ends = new Set(laneEnds(layout).flatMap(({ first, last }) => [first, last]));
+  const day = dayStyle([...used.values()], room);
   return shown.flatMap((number, i) => {
     if (number === null || (pt < LEAST_PT && !ends.has(i))) return [];
     const [x, y] = paper(layout.middles[i]!);
-    const size = Math.max(LEAST_PT, pt);
-    return text(x, y + 0.36 * size * MM_PER_PT, String(number), { pt: size, anchor: "middle", as: "rim" });
+    const label = i % layout.each === 0 ? used.get(number) : undefined;
+    const size = label !== undefined && day !== null ? Math.min(day.numberPt, pt) : Math.max(LEAST_PT, pt);
+    const base = label !== undefined && day !== null ? y : y + 0.36 * size * MM_PER_PT;
+    const figure = text(x, base, String(number), { pt: size, anchor: "middle", as: "rim" });
+    return label !== undefined && day !== null ? [figure, text(x, y + 0.85 * day.pt * MM_PER_PT, label, { pt: day.pt, anchor: "middle", as: "rim" })] : [figure];
   });
+}
+
+/** Sizes of the day and of the number above it in a position, points; null where a day would not be read. */
+function dayStyle(labels: readonly string[], room: number): { readonly pt: number; readonly numberPt: number } | null {
+  const widest = labels.reduce((most, one) => Math.max(most, textWidth(one, LEAST_PT)), 0);
+  if (widest === 0) return null;
+  const pt = Math.min(MOST_PT - 3, (room * LEAST_PT) / widest);
+  return pt < LEAST_PT || room < 2.4 * LEAST_PT * MM_PER_PT ? null : { pt: Math.min(pt, room / 2.4 / MM_PER_PT), numberPt: room / 2.2 / MM_PER_PT };
 }
 
 function northArrow(x: number, y: number): string {

@@ -1,17 +1,20 @@
 import { coveredByPlan, type PenInCell, type PenOnFarm } from "../../decide/pens/pens-of-farm.js";
+import { stepsIn } from "../../decide/pens/steps.js";
 import type { Scenario } from "../../farm/scenario.js";
 import type { Caution } from "../../plan/cautions.js";
+import type { Words } from "../../words/words.js";
 import { dayMonth, spanWords } from "../day-words.js";
 import { areaWords } from "../figure-words.js";
 import { escaped } from "../grid/svg.js";
 import { headWords, markOf } from "../marks.js";
 import { PEN_CSS } from "./css.js";
 import { penDrawing } from "./drawing.js";
+import { stepList } from "./steps.js";
 import { cellNotes, daysWords, penSentences, penTitle } from "./pen-words.js";
 import { printedPage } from "../printed-page.js";
 
 /** A pen's sheet: every drawing to scale, and the figures of all its cells. */
-export function penSheet(scenario: Scenario, pen: PenOnFarm, planned: boolean, cautions: readonly Caution[]): string {
+export function penSheet(scenario: Scenario, pen: PenOnFarm, planned: boolean, cautions: readonly Caution[], words: Words): string {
   const { group, cells } = pen;
   const title = `${scenario.farm}: ${group.name} (${group.letter}), pen run`;
   const list = (rows: readonly string[]): string => (rows.length === 0 ? "" : `<ul>\n${rows.map((row) => `<li>${escaped(row)}</li>`).join("\n")}\n</ul>`);
@@ -19,7 +22,7 @@ export function penSheet(scenario: Scenario, pen: PenOnFarm, planned: boolean, c
   return printedPage(title, PEN_CSS, `<h1>${escaped(title)}</h1>
 <p>${escaped(`${headWords(group)}. ${penTitle(pen, scenario.units)}.`)}</p>
 ${list(penSentences(pen, planned, scenario.units))}
-${drawn(cells, planned).map((one, i) => cellSection(scenario, pen, one, planned, i + 1)).join("\n")}
+${drawn(cells, planned).map((one, i) => cellSection(scenario, pen, one, planned, i + 1, words)).join("\n")}
 <section><h2>All cells</h2>
 ${allCells(scenario, pen, planned)}
 ${list(notes)}
@@ -34,21 +37,21 @@ function drawn(cells: readonly PenInCell[], planned: boolean): readonly PenInCel
   return cells.filter(({ taken, layout }) => layout.positions > 0 && (!planned || (taken?.stays.length ?? 0) > 0));
 }
 
-function cellSection(scenario: Scenario, pen: PenOnFarm, one: PenInCell, planned: boolean, number: number): string {
+function cellSection(scenario: Scenario, pen: PenOnFarm, one: PenInCell, planned: boolean, number: number, words: Words): string {
   const { cell, layout, taken } = one;
   const { letter, kind } = pen.group;
-  const used = new Set((taken?.stays ?? []).flatMap(({ firstPosition, lastPosition }) =>
-    Array.from({ length: lastPosition - firstPosition + 1 }, (_, i) => ((firstPosition + i - 1) % one.positions) + 1)));
+  const used = new Map(stepsIn(one, pen.strip.days).map((step) => [step.number, words.dayMonth(step.firstDay)]));
   const title = `${cell.name}, ${cell.field}: ${pen.group.name}`;
-  const { pattern, words } = markOf(pen.group);
-  const picture = { title, layout, used, pattern, kind, units: scenario.units };
+  const mark = markOf(pen.group);
+  const picture = { title, layout, used, pattern: mark.pattern, kind, units: scenario.units };
   const paragraphs = [
     layout.asIf ? asIfWords(scenario, one) : shapeWords(scenario, one),
-    ...(planned && taken ? [`${stayWords(one)} Used positions: ${letter}, ${words}.`] : []),
+    ...(planned && taken ? [`${stayWords(one)} Used positions: ${letter}, ${mark.words}.`] : []),
   ];
-  return `<section class="cell"><h2>${escaped(title)}</h2>
+  return `<section class="cell"><div class="drawn"><h2>${escaped(title)}</h2>
 ${paragraphs.map((row) => `<p>${escaped(row)}</p>`).join("\n")}
-<div class="scroll">${penDrawing(picture, `cell-${number}`)}</div>
+<div class="scroll">${penDrawing(picture, `cell-${number}`)}</div></div>
+${stepList(one, pen.strip, scenario.units, words)}
 </section>`;
 }
 

@@ -1,5 +1,6 @@
 import type { PenInCell, PenOnFarm } from "../../decide/pens/pens-of-farm.js";
 import type { Scenario } from "../../farm/scenario.js";
+import { daysBetween } from "../../quantity/calendar.js";
 import { UNITS } from "../../quantity/units.js";
 import { areaWords, nitrogenFigure, nitrogenUnit } from "../figure-words.js";
 
@@ -70,12 +71,16 @@ export function penSentences(pen: PenOnFarm, planned: boolean, units: Units): re
   const tight = tightest(pen);
   const first = cells[0];
   return [
-    firstOut === null ? "Not out on ground this season." : `Out ${daysWords(daysOut)}, a step ${step}. ${planned ? "By the plan it works" : "In the season it works"} ${ground}.`,
+    firstOut === null ? "Not out on ground this season." : `May be out on ground ${daysWords(daysOut)}, a step ${step}. ${planned ? `By the plan it is out ${daysWords(plannedDays(pen))} and works` : "In the season it works"} ${ground}.`,
     ...(first ? [`Each pass lays ${passWords(first.run.nitrogenKgPerHa, units)} on the ground it stands on.`] : []),
     ...(tight ? [`Longest on one position (${sameEverywhere(pen) ? "in every cell" : `in ${tight.cell.name}, the shortest`}): ${limitWords(tight)}.`] : []),
     ...(cells.length > 0 ? [stepWords(pen)] : []),
     ...(pen.restDays > 0 ? [`Ground they used rests ${daysWords(pen.restDays)} before they or their like come back to it.`] : []),
   ];
+}
+
+function plannedDays({ cells }: PenOnFarm): number {
+  return cells.flatMap(({ taken }) => taken?.stays ?? []).reduce((sum, { firstDay, lastDay }) => sum + daysBetween(firstDay, lastDay) + 1, 0);
 }
 
 function sameEverywhere({ cells }: PenOnFarm): boolean {

@@ -13,7 +13,7 @@ const failure = (day: number, name: string, rule: Failure["rule"] = "entry-cover
 function year(i: number, own: Failure | null = null): LivedYear {
   const failures = { grass: null, late: null, away: null, ...(own && { [own.cause]: own }) };
   const kind = i < 5 ? "dry" : i < 15 ? "usual" : "wet";
-  return { kind, growth: 1, hayFedKg: 10 * i, hayMadeKg: 0, hayByWeek: [0, 10 * i, 10 * i], yardDays: { Cows: i }, failures, failure: own };
+  return { kind, growth: 1, hayFedKg: 10 * i, hayMadeKg: 0, hayByWeek: [0, 10 * i, 10 * i], yardDays: { Cows: i }, failures, failure: own, daysAmiss: own === null ? 0 : i };
 }
 
 const years = Array.from({ length: 20 }, (_, i) =>
@@ -25,6 +25,12 @@ describe("weatherSummary", () => {
     expect(summary.failed).toMatchObject({ years: 6, share: 0.3 });
     expect(summary.byWeek).toEqual([2, 0, 4]);
     expect(summary.middleWeek).toBe(2);
+  });
+
+  it("tells how much of a failed year is amiss", () => {
+    expect(summary.badness).toEqual([{ upToDays: 3, years: 3 }, { upToDays: 14, years: 3 }, { upToDays: null, years: 0 }]);
+    expect(summary.middleDaysAmiss).toBe(3);
+    expect(weatherSummary(farm, [year(8)])).toMatchObject({ middleDaysAmiss: null, badness: [{ years: 0 }, { years: 0 }, { years: 0 }] });
   });
 
   it("tells causes apart, and in each the rule and cell by which most years fail first", () => {
