@@ -1,3 +1,4 @@
+import { rowOf } from "../science/tables.js";
 import { daysBetween, type Span } from "../quantity/calendar.js";
 import { amountIn, nameAt, say, take, type Desk, type Thing } from "./desk.js";
 import { OWN, takeDefault, takeOwn } from "./own-defaults.js";
@@ -47,13 +48,18 @@ function readGroup(desk: Desk, entry: Entry, kind: Kind, around: Around): Group 
     ...animals,
     here,
     out: outOf(desk, thing, around.season),
-    strip: pen?.strip ?? (kind === "pigs" ? pigStrip(desk, thing, animals.head) : null),
+    strip: pen ? withNeed(desk, kind, pen.strip) : kind === "pigs" ? pigStrip(desk, thing, animals.head) : null,
     follows: otherGroup(desk, thing, "follows", around),
     runsWith: runsWithOf(desk, thing, around.names.filter((name) => name !== entry.key), around.season),
     yard: around.yards.yardOf[entry.key]!,
     mayEnter: mayEnterOf(desk, thing, around.land),
     ...handlingOf(desk, thing, kind, pen, animals.animalClass),
   };
+}
+
+/** Hens in a net have a published need of ground; of other birds nets none is known. */
+function withNeed({ tables }: Desk, kind: Kind, strip: Strip): Strip {
+  return kind === "layers" && strip.nets > 0 ? { ...strip, needM2PerHead: rowOf(tables.poultry, "layers.in-use").value } : strip;
 }
 
 function penOf(desk: Desk, thing: Thing, entry: Entry, kind: Kind, pens: readonly Pen[]): Pen | undefined {

@@ -83,6 +83,8 @@ export interface Strip {
   readonly stepMinutes: number;
   /** Nets in use at once; 0 for a floorless pen without net. */
   readonly nets: number;
+  /** Ground inside its net that each laying hen needs, m2; left out where there is no net or no figure. */
+  readonly needM2PerHead?: number;
   /** Name in `pens`, and its sides; null and left out for pigs' strips, which are ground alone. */
   readonly pen: string | null;
   readonly each?: Footprint;

@@ -10,10 +10,15 @@ export interface Catalogue {
 
 export type Values = Readonly<Record<string, string | number>>;
 
-/** A stretch of a text; strong where the catalogue has it between <b> and </b>. */
+/** What a sheet leaves to be written into: a box for a figure, a box to tick, a line to write on. In the catalogue `<box></box>`, `<tick></tick>`, `<line></line>`. */
+const MARKS = ["box", "tick", "line"] as const;
+export type Mark = (typeof MARKS)[number];
+
+/** A stretch of a text; strong where the catalogue has it between <b> and </b>. Of a mark, without words. */
 export interface Piece {
   readonly text: string;
   readonly strong: boolean;
+  readonly mark?: Mark;
 }
 
 /** All that a sheet says, in one language. Throws on a key that the catalogue does not have, which is a fault of ours. */
@@ -41,6 +46,10 @@ interface Strong {
   readonly strong: string;
 }
 
+interface Marked {
+  readonly mark: Mark;
+}
+
 /** Reads a catalogue once; texts are read when they are first said. */
 export function wordsOf({ locale, texts }: Catalogue): Words {
   const read = new Map<string, IntlMessageFormat>();
@@ -54,10 +63,20 @@ export function wordsOf({ locale, texts }: Catalogue): Words {
     return format;
   };
   const pieces = (key: string, values: Values = {}): readonly Piece[] => {
-    const told = formatOf(key).format<Strong>({ ...values, b: (chunks) => ({ strong: chunks.join("") }) });
-    return (Array.isArray(told) ? told : [told]).map((part) => (typeof part === "object" ? { text: part.strong, strong: true } : { text: part, strong: false }));
+    const told = formatOf(key).format<Strong | Marked>({ ...values, ...TAGS });
+    return (Array.isArray(told) ? told : [told]).map(pieceOf);
   };
   return { locale, pieces, say: (key, values) => pieces(key, values).map(({ text }) => text).join(""), ...daysOf(locale), ...figuresOf(locale) };
+}
+
+const TAGS = {
+  b: (chunks: readonly unknown[]): Strong => ({ strong: chunks.join("") }),
+  ...Object.fromEntries(MARKS.map((mark) => [mark, (): Marked => ({ mark })])),
+};
+
+function pieceOf(part: string | Strong | Marked): Piece {
+  if (typeof part === "string") return { text: part, strong: false };
+  return "mark" in part ? { text: "", strong: false, mark: part.mark } : { text: part.strong, strong: true };
 }
 
 type DayWords = Pick<Words, "longDay" | "weekdayDay" | "dayMonth" | "weekday" | "longWeekday" | "monthYear" | "fullDay">;

@@ -1,0 +1,39 @@
+import type { Job, PartOfDay, Place } from "../../work/job.js";
+import type { Words } from "../../words/words.js";
+import type { Bits, Deed, Line, LineName, Step } from "./model.js";
+
+/** A task before its place in the day is known. */
+export interface Draft {
+  readonly key: string;
+  readonly part: PartOfDay;
+  readonly jobs: readonly Job[];
+  readonly group: string | null;
+  readonly title: string;
+  /** Of all people together, as the plan counts them. */
+  readonly minutes: number;
+  /** Task that has this one's minutes with its own. */
+  readonly timedWith: string | null;
+  readonly people: number;
+  readonly tow: boolean;
+  readonly notAlone: boolean;
+  readonly from: Place | null;
+  readonly to: Place | null;
+  readonly lines: readonly Line[];
+  /** Tasks to be done before it; it comes directly after `rightAfter`. */
+  readonly after: readonly string[];
+  readonly rightAfter: string | null;
+}
+
+export function step(deed: Deed | null, bits: Bits): Step {
+  return { deed, bits };
+}
+
+/** A line of a task, or none where it would say nothing. */
+export function line(words: Words, name: LineName, steps: readonly (Step | null | undefined)[]): readonly Line[] {
+  const said = steps.flatMap((one) => (one ? [one] : []));
+  return said.length === 0 ? [] : [{ name, label: words.say(`day.line.${name}`), steps: said }];
+}
+
+export function minutesOf(jobs: readonly (Job | undefined)[]): number {
+  return jobs.reduce((sum, job) => sum + (job?.minutes ?? 0), 0);
+}

@@ -1,0 +1,62 @@
+import { OWNER, TOWS, VET, type Calls } from "../../farm/calls.js";
+import { spanHolds, type IsoDate } from "../../quantity/calendar.js";
+import { cautionsFor } from "../../plan/cautions.js";
+import type { Job } from "../../work/job.js";
+import type { Day } from "./context.js";
+import type { Bits, CallLine, Task } from "./model.js";
+
+/** Who is called, in the order of the sheet; what nobody filled in is null. */
+export function callLines({ words }: Day, { calls, whereWeAre }: Calls, tows: boolean): readonly CallLine[] {
+  const known = [OWNER, TOWS, VET];
+  const of = (key: string): string | null => calls[key] ?? null;
+  const others = Object.entries(calls).filter(([name]) => !known.includes(name)).map(([who, what]) => ({ who, what }));
+  return [
+    { who: words.say("day.call.owner"), what: of(OWNER) },
+    ...(tows || of(TOWS) !== null ? [{ who: words.say("day.call.tows"), what: of(TOWS) }] : []),
+    { who: words.say("day.call.vet"), what: of(VET) },
+    ...others,
+    { who: words.say("day.call.where"), what: whereWeAre },
+  ];
+}
+
+export function phoneWords({ words }: Day, { phone }: Calls): Bits {
+  return phone === null ? words.pieces("day.phone.blank") : words.pieces("day.phone", { phone });
+}
+
+/** What may wait a day and what never does. */
+export function waitWords({ words }: Day, tasks: readonly Task[]): readonly Bits[] {
+  const may = tasks.filter(({ key }) => /^(collect|walk|cut)/.test(key)).map(({ number }) => String(number));
+  return [words.pieces("day.never-waits"), may.length === 0 ? words.pieces("day.may-wait.none") : words.pieces("day.may-wait", { tasks: words.list(may), n: may.length })];
+}
+
+/** The cautions of these animals on this day, and always the last. */
+export function cautionWords({ scenario, words, sheet, day }: Day): Bits {
+  const told = cautionsFor(scenario, sheet.plan).filter(({ days }) => days === null || spanHolds(days, day)).map(({ text }) => text);
+  return words.pieces("day.cautions", { cautions: told.join(" ") });
+}
+
+/** Where the sheet is from, and what tomorrow brings. */
+export function footWords(day: Day, printedOn: IsoDate): Bits {
+  const { words, scenario, sheet: { made } } = day;
+  return words.pieces("day.foot", { farm: scenario.farm, made: words.weekdayDay(made.madeOn), version: made.version, printed: words.weekdayDay(printedOn), tomorrow: tomorrow(day) });
+}
+
+function tomorrow({ words, after }: Day): string {
+  if (!after) return words.say("day.tomorrow.end");
+  const told = after.jobs.flatMap((job) => tomorrowOf(words, job));
+  return told.length === 0 ? words.say("day.tomorrow.nothing") : told.join("; ");
+}
+
+function tomorrowOf(words: Day["words"], { kind, group, from, to }: Job): readonly string[] {
+  const [g, f, t] = [group ?? "", from?.name ?? "", to?.name ?? ""];
+  switch (kind) {
+    case "move": return [words.say("day.tomorrow.move", { group: g, from: f, to: t })];
+    case "arrive": return [words.say("day.tomorrow.arrive", { group: g, to: t })];
+    case "leave": return [words.say("day.tomorrow.leave", { group: g })];
+    case "join": case "part": return [words.say("day.tomorrow.changes", { group: g, to: t })];
+    case "step": case "strip": return [words.say("day.tomorrow.step", { group: g })];
+    case "set": return [words.say("day.tomorrow.set", { to: t })];
+    case "cut": return [words.say("day.tomorrow.cut", { to: t })];
+    case "collect": case "shut-in": case "look": case "dusk": case "walk": return [];
+  }
+}
