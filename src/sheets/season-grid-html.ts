@@ -3,7 +3,7 @@ import type { Scenario } from "../farm/scenario.js";
 import type { Plan } from "../plan/plan.js";
 import { fullDay, spanWords } from "./day-words.js";
 import { groundRows } from "./grid/cell-rows.js";
-import { gridCss, type Paper } from "./grid/css.js";
+import { gridCss } from "./grid/css.js";
 import { FOOT_SIZES, footDrawing, footOf, type FootSize } from "./grid/foot.js";
 import { dayRows, groupRows } from "./grid/group-rows.js";
 import { head, uprights } from "./grid/head.js";
@@ -14,20 +14,21 @@ import { escaped, mm } from "./grid/svg.js";
 import { twin } from "./grid/twin.js";
 import type { Made, Sheet } from "./made.js";
 import { notesOf, type Notes } from "./notes.js";
+import type { PaperName } from "./paper.js";
 import { printedPage } from "./printed-page.js";
 
 export interface SeasonGridOptions {
-  /** A4 landscape unless said; A3 is the same drawing 141 % for the wall, letter 94 %. */
-  readonly paper?: Paper;
+  /** A4 unless said. The same drawing on each, as large as it takes: A3 and tabloid are for the wall. */
+  readonly paper?: PaperName;
 }
 
 /** The season grid as one self-contained page: sheets to print, colours on the screen, a table twin below. */
-export function seasonGridHtml(scenario: Scenario, plan: Plan, report: Report, made: Made, { paper = "A4" }: SeasonGridOptions = {}): string {
+export function seasonGridHtml(scenario: Scenario, plan: Plan, report: Report, made: Made, { paper = "a4" }: SeasonGridOptions = {}): string {
   const sheet: Sheet = { scenario, plan, report, made };
   const notes = notesOf(sheet);
   const { parts, size } = laid(sheet, notes);
   const title = `${scenario.farm}: season grid`;
-  return printedPage(title, gridCss(paper, WIDTH), `<div class="screen"><h1>${escaped(title)}</h1>
+  return printedPage(title, gridCss(paper), `<div class="screen"><h1>${escaped(title)}</h1>
 <p>Plan made ${escaped(fullDay(made.madeOn))}, version ${made.version}. Throw older sheets away. All that is drawn stands in tables below.</p></div>
 <main>
 ${parts.map((part) => drawing(sheet, part, notes, size)).join("\n")}

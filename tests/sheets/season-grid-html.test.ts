@@ -228,8 +228,8 @@ describe("sheets", () => {
     expect(block!.notes.map((note) => note.number)).toEqual(block!.notes.map((note) => note.number).sort((a, b) => a - b));
   });
 
-  // points: 72 to the inch; ISO 216 A4 297 x 210 mm, A3 420 x 297 mm; US letter 11 x 8.5 in
-  it.skipIf(!BROWSER).each([["A4", 842, 595], ["A3", 1191, 842], ["letter", 792, 612]] as const)("print 205 days of 18 cells on two sheets of %s", (paper, wide, high) => {
+  // points: 72 to the inch; ISO 216 A4 297 x 210 mm, A3 420 x 297 mm; US letter 11 x 8.5 in, tabloid 17 x 11 in
+  it.skipIf(!BROWSER).each([["a4", 842, 595], ["a3", 1191, 842], ["letter", 792, 612], ["tabloid", 1224, 792]] as const)("print 205 days of 18 cells on two sheets of %s", (paper, wide, high) => {
     const { pages, size } = printed(seasonGridHtml(busy.scenario, busy.plan, busy.report, busy.made, { paper }));
     expect(pages).toBe(2);
     expect(Math.abs(size[0] - wide) + Math.abs(size[1] - high)).toBeLessThanOrEqual(1);

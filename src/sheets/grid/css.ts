@@ -1,16 +1,12 @@
 import { KINDS } from "../../farm/scenario.js";
 import { MARKS } from "../marks.js";
-
-/** Paper that a sheet is printed on, and how large the drawing is on it. */
-export const PAPERS = {
-  A4: { page: "A4 landscape", scale: 1 },
-  A3: { page: "A3 landscape", scale: 1.414 },
-  letter: { page: "letter landscape", scale: 0.936 },
-} as const;
-export type Paper = keyof typeof PAPERS;
+import { GRID_FORM, pageRule, printable, type PaperName } from "../paper.js";
+import { HEIGHT, WIDTH } from "./layout.js";
 
 /** On a screen the drawing takes the window's width, but for windows too narrow to read it in: there it scrolls. */
 const LEAST_PX = 1080;
+/** Left free below the drawing, mm: rounding must not push it onto a page of its own. */
+const SPARE = 0.6;
 /** How much larger than A4 it becomes at most. */
 const SCREEN_MOST = 2;
 
@@ -62,15 +58,16 @@ body{padding:0;background:#fff}
 ${KINDS.map((kind) => `.k-${kind}`).join(",")}{--fill:#fff;--line:#000}
 *{-webkit-print-color-adjust:exact;print-color-adjust:exact}`;
 
-/**
- * Style of the page: colours on the screen, black on white in print, with grey only for weekends.
- *
- * @param width width of the drawing, mm
- */
-export function gridCss(paper: Paper, width: number): string {
-  const { page, scale } = PAPERS[paper];
-  const onScreen = `.sheet svg{width:100%;min-width:${LEAST_PX}px;max-width:${(width * SCREEN_MOST).toFixed(0)}mm}`;
-  const onPaper = `.sheet svg{width:${(width * scale).toFixed(1)}mm;min-width:0;max-width:none}`;
+/** Style of the page: colours on the screen, black on white in print, with grey only for weekends; the drawing as large as the paper takes it. */
+export function gridCss(paper: PaperName): string {
+  const onScreen = `.sheet svg{width:100%;min-width:${LEAST_PX}px;max-width:${(WIDTH * SCREEN_MOST).toFixed(0)}mm}`;
+  const onPaper = `.sheet svg{width:${printedWidth(paper).toFixed(1)}mm;min-width:0;max-width:none}`;
   const kinds = KINDS.map((kind) => `.k-${kind}{--fill:${MARKS[kind].fill};--line:${MARKS[kind].line}}`).join("\n");
-  return `${SCREEN}${DRAWING}\n${onScreen}\n${kinds}\n@page{size:${page};margin:8mm}\n@media print{${PRINT}\n${onPaper}\n}`.trim();
+  return `${SCREEN}${DRAWING}\n${onScreen}\n${kinds}\n${pageRule(paper, GRID_FORM)}\n@media print{${PRINT}\n${onPaper}\n}`.trim();
+}
+
+/** Width of the drawing on a paper, mm, rounded down: a hair too wide is cut. */
+function printedWidth(paper: PaperName): number {
+  const { w, h } = printable(paper, GRID_FORM);
+  return Math.floor(10 * WIDTH * Math.min(w / WIDTH, (h - SPARE) / HEIGHT)) / 10;
 }
