@@ -4,7 +4,7 @@ import { join } from "node:path";
 import { afterAll, beforeAll, describe, expect, it } from "vitest";
 import type { InputFault } from "../../src/cli/outcome.js";
 import { readSheetsOptions, stretchesAsked, type Takes } from "../../src/cli/sheets-options.js";
-import { BROWSER } from "../sheets/printed.js";
+import { BROWSER } from "../sheets/browser-here.js";
 import { answer, freshFolder, inbye, ROOT } from "./inbye.js";
 
 interface Answer {

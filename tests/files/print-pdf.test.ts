@@ -5,7 +5,7 @@ import { join } from "node:path";
 import { afterAll, describe, expect, it } from "vitest";
 import { findBrowser } from "../../src/files/browser.js";
 import { printPdf } from "../../src/files/print-pdf.js";
-import { BROWSER } from "../sheets/printed.js";
+import { BROWSER } from "../sheets/browser-here.js";
 import { freshFolder } from "../cli/inbye.js";
 
 const folder = freshFolder();

@@ -1,16 +1,13 @@
 import { KINDS } from "../../farm/scenario.js";
 import { MARKS } from "../marks.js";
-import { GRID_FORM, pageRule, printable, type PaperName } from "../paper.js";
-import { HEIGHT, WIDTH } from "./layout.js";
+import { GRID_FORM, pageRule, type PaperName } from "../paper.js";
+import { canvasOf } from "./layout.js";
 
 /** On a screen the drawing takes the window's width, but for windows too narrow to read it in: there it scrolls. */
 const LEAST_PX = 1080;
-/** Left free below the drawing, mm: rounding must not push it onto a page of its own. */
-const SPARE = 0.6;
-/** How much larger than A4 it becomes at most. */
+/** How much larger than on A4 it becomes at most. */
 const SCREEN_MOST = 2;
-
-/** The drawing counts its widths in this sans, which the machine's own may pass; the page beside it takes the machine's. */
+/** The drawing counts its widths in this sans, and is held to them in any other; the page beside it takes the machine's own. */
 const DRAWN_IN = '"Liberation Sans",Arial,Helvetica,system-ui,sans-serif';
 
 const SCREEN = `
@@ -60,14 +57,10 @@ ${KINDS.map((kind) => `.k-${kind}`).join(",")}{--fill:#fff;--line:#000}
 
 /** Style of the page: colours on the screen, black on white in print, with grey only for weekends; the drawing as large as the paper takes it. */
 export function gridCss(paper: PaperName): string {
-  const onScreen = `.sheet svg{width:100%;min-width:${LEAST_PX}px;max-width:${(WIDTH * SCREEN_MOST).toFixed(0)}mm}`;
-  const onPaper = `.sheet svg{width:${printedWidth(paper).toFixed(1)}mm;min-width:0;max-width:none}`;
+  const { width, scale } = canvasOf(paper);
+  const onScreen = `.sheet svg{width:100%;min-width:${LEAST_PX}px;max-width:${(width * SCREEN_MOST).toFixed(0)}mm}`;
+  // rounded down: a hair too wide is cut
+  const onPaper = `.sheet svg{width:${Math.floor(10 * width * scale + 1e-6) / 10}mm;min-width:0;max-width:none}`;
   const kinds = KINDS.map((kind) => `.k-${kind}{--fill:${MARKS[kind].fill};--line:${MARKS[kind].line}}`).join("\n");
   return `${SCREEN}${DRAWING}\n${onScreen}\n${kinds}\n${pageRule(paper, GRID_FORM)}\n@media print{${PRINT}\n${onPaper}\n}`.trim();
-}
-
-/** Width of the drawing on a paper, mm, rounded down: a hair too wide is cut. */
-function printedWidth(paper: PaperName): number {
-  const { w, h } = printable(paper, GRID_FORM);
-  return Math.floor(10 * WIDTH * Math.min(w / WIDTH, (h - SPARE) / HEIGHT)) / 10;
 }
