@@ -6,6 +6,10 @@ import type { PaperName } from "../sheets/paper.js";
 import { penSheet } from "../sheets/pens/page.js";
 import { seasonGridHtml } from "../sheets/season-grid-html.js";
 import { seasonGridText } from "../sheets/season-grid-text.js";
+import { monthSheetHtml } from "../sheets/month/month-sheet.js";
+import { monthSheetText } from "../sheets/month/month-text.js";
+import { weekSheetHtml } from "../sheets/week/week-sheet.js";
+import { weekSheetText } from "../sheets/week/week-text.js";
 import type { Words } from "../words/words.js";
 import { fileNames, pensFound } from "./pens.js";
 import { pensText } from "./pens-text.js";
@@ -37,6 +41,18 @@ export const SHEET_KINDS: Readonly<Record<string, SheetKind>> = {
     names: () => ["season-grid"],
     html: ({ scenario, plan, report, made, paper }) => [seasonGridHtml(scenario, plan, report, made, { paper })],
     txt: ({ scenario, plan, report, made }, _screen, columns) => seasonGridText(scenario, plan, report, made, { columns }),
+  },
+  month: {
+    takes: "month",
+    names: (_scenario, _plan, day) => [`month-${day.slice(0, 7)}`],
+    html: (input) => [monthSheetHtml(input, input.words, { month: input.day.slice(0, 7), paper: input.paper })],
+    txt: (input, _screen, columns) => monthSheetText(input, input.words, input.day.slice(0, 7), columns),
+  },
+  week: {
+    takes: "week",
+    names: (_scenario, _plan, day) => [`week-${day}`],
+    html: (input) => [weekSheetHtml(input, input.words, { week: input.day, paper: input.paper })],
+    txt: (input, _screen, columns) => weekSheetText(input, input.words, input.day, columns),
   },
   pens: {
     takes: null,

@@ -48,7 +48,7 @@ async function madeAs(given: SheetsGiven, asked: Asked, screen: Screen): Promise
   if (given.as === "txt") {
     const texts = asked.map(({ kind, input }) => kind.txt(input, screen, columns));
     if (given.out === null) return { files: [], text: texts.join("\n"), notes: [] };
-    const files = texts.map((text, i) => ({ name: `${given.sheets[i]!}.txt`, text }));
+    const files = texts.map((text, i) => ({ name: `${textName(given.sheets[i]!, asked[i]!)}.txt`, text }));
     return { files: writtenOut(folder, files, given.replace), text: null, notes: [] };
   }
   const browser = given.as === "pdf" ? browserToPrint() : null;
@@ -58,6 +58,12 @@ async function madeAs(given: SheetsGiven, asked: Asked, screen: Screen): Promise
   if (browser !== null && "path" in browser) return printAll(browser.path, pages, folder, given.replace);
   const files = writtenOut(folder, pages.map(({ name, html }) => ({ name: `${name}.html`, text: html })), given.replace);
   return { files, text: null, notes: browser === null ? [] : [browser.finding] };
+}
+
+/** As its page is called; of a sheet with several pages, as the sheet is. */
+function textName(sheet: string, { kind, input: { scenario, plan, day } }: Asked[number]): string {
+  const names = kind.names(scenario, plan, day);
+  return names.length === 1 ? names[0]! : sheet;
 }
 
 function writtenOut(folder: string, files: readonly OutFile[], replace: boolean): SheetsSeen["files"] {

@@ -55,13 +55,19 @@ describe("inbye sheets", () => {
     expect(files.map(({ file }) => file.replace(/^wall./, "")).sort()).toEqual(readdirSync(join(folder.path, "wall")).sort());
   });
 
+  it("names a sheet of a month or a week by its first day", () => {
+    const { files } = answer<Answer>(sheets(["plans/grid.csv", "--sheet", "month,week", "--month", "2027-06", "--week", "2027-06-16", "--out", "june", "--json"]), "sheets-answer");
+    expect(files.map(({ file }) => file)).toEqual([join("june", "month-2027-06.html"), join("june", "week-2027-06-14.html")]);
+    expect(sheets(["plans/grid.csv", "--sheet", "month", "--month", "2028-06"]).out).toContain("outside the season");
+  });
+
   it("prints text to the terminal, or into a folder that is named", () => {
     const before = readdirSync(join(folder.path, "plans"));
     const { out } = sheets(["plans/grid.csv", "--sheet", "season", "--as", "txt", "--columns", "90"]);
     expect(out.split("\n")[0]).toMatch(/^Rushy Leys, .* 2027\. Plan made .*, version 1\.$/);
     expect(readdirSync(join(folder.path, "plans"))).toEqual(before);
     const { files, text } = answer<Answer>(sheets(["plans/grid.csv", "--sheet", "season", "--as", "txt", "--out", "text", "--json"]), "sheets-answer");
-    expect([files, text]).toEqual([[{ file: join("text", "season.txt"), pages: null }], null]);
+    expect([files, text]).toEqual([[{ file: join("text", "season-grid.txt"), pages: null }], null]);
   });
 
   it("says what plan.json says of itself: version, days", () => {
