@@ -1,3 +1,4 @@
+import { NO_HANDOVER } from "../farm/handover.js";
 import { defaultFigures } from "../farm/figures.js";
 import type { Cell, Group, Kind, Scenario, Strip, Want } from "../farm/scenario.js";
 import { addDays } from "../quantity/calendar.js";
@@ -44,6 +45,7 @@ export function studyFarm(size: StudySize, seed = 1): Scenario {
     prices: { currency: "GBP", hayPerKg: 0.15, labourPerHour: 14, mowingPerHa: 180, haul: 0 },
     rules: { farm: defaultFigures(), fields: {}, groups: {} },
     holds: [], housingOrders: [], standstills: [], ceilingCover: 5000, troddenShare: 0.15,
+    handover: NO_HANDOVER,
     weather: { dry: 0.8, wet: 1.4, month: 0.2, springDays: 10, lateMoves: 0.05, weekAway: 0.2 }, assumed: [],
     print: `sha256:study-${size.name}-${seed}`, form: null,
   };

@@ -3,6 +3,7 @@ import { z } from "zod";
 import { breach, byRule, charge, day, daysByGroup, finding, gives, money, season, wayOut } from "./answer-parts.js";
 import { pensAnswerShape } from "./pens-answer.js";
 import { feedAnswerShape } from "./feed-answer.js";
+import { sheetsAnswerShape } from "./sheets-answer.js";
 import { weatherShape } from "./weather-shape.js";
 import { tryAnswerShape } from "./try-answer.js";
 import { whyCellShape, whyGroupShape } from "./why-answer.js";
@@ -109,6 +110,7 @@ export const ANSWERS = {
   "plan-answer": planAnswer,
   "check-answer": checkAnswer,
   "pens-answer": pensAnswerShape,
+  "sheets-answer": sheetsAnswerShape,
   "feed-answer": feedAnswerShape(finding),
   "weather-answer": weatherShape,
   "try-answer": tryAnswerShape,

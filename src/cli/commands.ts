@@ -8,6 +8,7 @@ import { PENS_OPTIONS, readPensOptions } from "./pens-options.js";
 import { planCommand } from "./plan.js";
 import { readCommand } from "./read.js";
 import { tryCommand } from "./try.js";
+import { sheetsLine } from "./sheets-line.js";
 import { TRY_OPTIONS } from "./try-options.js";
 import { weatherLine } from "./weather-options.js";
 import { whyCommand } from "./why.js";
@@ -103,4 +104,4 @@ const whyLine: CommandLine = {
 };
 
 /** All commands, in the order of the help. */
-export const COMMANDS: readonly CommandLine[] = [readLine, feedLine, planLine, checkLine, whyLine, tryLine, pensLine, weatherLine];
+export const COMMANDS: readonly CommandLine[] = [readLine, feedLine, planLine, checkLine, whyLine, tryLine, sheetsLine, pensLine, weatherLine];

@@ -1,6 +1,7 @@
 import type { Planned } from "../decide/plan-season.js";
 import type { Scenario } from "../farm/scenario.js";
-import type { YardDays } from "../plan/plan-file.js";
+import type { Report } from "../check/report.js";
+import type { PlanFile, YardDays } from "../plan/plan-file.js";
 import type { IsoDate } from "../quantity/calendar.js";
 import { buildSeason } from "../season/build-season.js";
 import { madeDates, type HayYear, type Made } from "../sheets/made.js";
@@ -18,6 +19,26 @@ export function madeOf(scenario: Scenario, planned: Planned, today: IsoDate): Ma
     handRuleCost: planned.handRuleCost,
     currency: scenario.prices.currency,
   };
+}
+
+/** A plan that was read: as plan.json has it; what was reckoned for a farm that has changed since is left out. A grid says nothing: made today. */
+export function madeOfRead(scenario: Scenario, file: PlanFile | null, report: Report, today: IsoDate): Made {
+  const { firstDay } = scenario.season;
+  const { currency } = scenario.prices;
+  const nothing = { hay: null, cost: report.cost, bound: null, handRuleCost: null, currency };
+  if (file === null) return { ...madeDates(today > firstDay ? today : firstDay), madeOn: today, version: 1, ...nothing };
+  const { madeOn, firmTo, likelyTo, version } = file;
+  if (file.farmPrint !== scenario.print) return { madeOn, firmTo, likelyTo, version, ...nothing };
+  return {
+    madeOn, firmTo, likelyTo, version, currency, cost: report.cost, hay: file.yardDays && hayYears(scenario, file.yardDays),
+    bound: amountOf(file.bound), handRuleCost: amountOf(file.handRule),
+  };
+}
+
+/** "1304.40 GBP" as a figure. */
+function amountOf(money: string | null): number | null {
+  const amount = money === null ? NaN : parseFloat(money);
+  return Number.isFinite(amount) ? amount : null;
 }
 
 /** Hay that the yard days of each kind of year take: each group at its mean over the days it is on the farm. */

@@ -4,6 +4,7 @@ import type { Scenario } from "../farm/scenario.js";
 import { formDifferences } from "../farm/form-differences.js";
 import { readFarm, readTextFile } from "../files/read.js";
 import { loadTables } from "../files/tables.js";
+import type { PlanFile } from "../plan/plan-file.js";
 import type { Plan } from "../plan/plan.js";
 import { readGrid } from "../plan/read-grid.js";
 import { readPlanFile } from "../plan/read-plan-file.js";
@@ -29,15 +30,24 @@ export function withChange(path: string, changes: readonly string[], text: strin
 
 /** Reads a plan: plan.json where the text opens with a brace, else a grid as CSV. */
 export function openPlan(path: string, scenario: Scenario): Opened<Plan> {
+  const { value, notes } = openPlanFile(path, scenario);
+  return { value: value.plan, notes };
+}
+
+/** The same with what plan.json says beside the plan; null of a grid, which says nothing else. */
+export function openPlanFile(path: string, scenario: Scenario): Opened<{ readonly plan: Plan; readonly file: PlanFile | null }> {
   const text = valueOf(readTextFile(path)).value;
   const file = basename(path);
-  if (!text.trimStart().startsWith("{")) return valueOf(readGrid(text, scenario, file));
+  if (!text.trimStart().startsWith("{")) {
+    const { value: plan, notes } = valueOf(readGrid(text, scenario, file));
+    return { value: { plan, file: null }, notes };
+  }
   const { value, notes } = valueOf(readPlanFile(text, file, scenario));
   const other: Finding = {
     file, line: 1, column: 1, code: "other-farm-file",
     found: changedWords(value.farmForm, scenario.form), allowed: "the plan is judged against the farm as it is now", next: "plan again when the change matters",
   };
-  return { value: value.plan, notes: value.farmPrint === scenario.print ? notes : [...notes, other] };
+  return { value: { plan: value.plan, file: value }, notes: value.farmPrint === scenario.print ? notes : [...notes, other] };
 }
 
 /** Figures of the farm file told one by one, at most. */

@@ -69,7 +69,7 @@ export function readPlanOptions(typed: TypedPlanOptions): PlanOptions {
     effort: typed.effort === undefined ? ("usual" as const) : effortOf(typed.effort, say) ?? "usual",
     seed: wholeNumber("seed", typed.seed, [0, MOST_SEED], say) ?? USUAL_SEED,
     seconds: wholeNumber("seconds", typed.seconds, [1, MOST_SECONDS], say),
-    columns: wholeNumber("columns", typed.columns, [LEAST_COLUMNS, MOST_COLUMNS], say),
+    columns: columnsOf(typed.columns, say),
     from: typed.from === undefined ? null : named("from", typed.from, say),
     keep: wholeNumber("keep", typed.keep, [0, MOST_KEEP], say) ?? USUAL_KEEP,
     changes: changesOf(typed.change, say),
@@ -102,6 +102,11 @@ export function wholeNumber(name: string, typed: Typed, [least, most]: readonly 
   const value = Number(typed);
   if (/^\d+$/.test(typed) && value >= least && value <= most) return value;
   return say(refused(name, typed, `a whole number from ${least} to ${most}`, `write --${name} ${Math.max(1, least)}`));
+}
+
+/** Width of text, in characters. */
+export function columnsOf(typed: Typed, say: Say): number | null {
+  return wholeNumber("columns", typed, [LEAST_COLUMNS, MOST_COLUMNS], say);
 }
 
 function effortOf(typed: string, say: Say): Effort | null {

@@ -9,8 +9,8 @@ import type { PensSeen } from "./pens-answer.js";
 import { widthOf, type Screen } from "./screen.js";
 import { columnsOf } from "./table.js";
 
-/** What each pen covers, for people. */
-export function pensText(seen: PensSeen, farmFile: string, screen: Screen): string {
+/** What each pen covers, for people; how to see it drawn where the farm file is named. */
+export function pensText(seen: PensSeen, farmFile: string | null, screen: Screen): string {
   const { scenario, pens, notes, cautions, files } = seen;
   const columns = widthOf(screen);
   const part = (title: string, rows: readonly string[]) => (rows.length === 0 ? [] : ["", screen.heading(title), ...rows]);
@@ -24,7 +24,7 @@ export function pensText(seen: PensSeen, farmFile: string, screen: Screen): stri
     ...part("Worth knowing", notes.length === 0 ? [] : [findingsText(notes, columns).trimEnd()]),
     ...part("Take care", cautions.map(({ text, days }) => bullet(days ? `${text} (${spanWords(days.firstDay, days.lastDay)})` : text))),
     ...part("The drawings", files.map((file) => `  ${file}`)),
-    ...(files.length === 0 && pens.length > 0 ? ["", wrapped(`To see them drawn to scale: inbye pens ${farmFile} --out FOLDER`, columns)] : []),
+    ...(farmFile !== null && files.length === 0 && pens.length > 0 ? ["", wrapped(`To see them drawn to scale: inbye pens ${farmFile} --out FOLDER`, columns)] : []),
     "",
   ].join("\n");
 }

@@ -1,7 +1,7 @@
 import { pensOfFarm, type PenOnFarm } from "../decide/pens/pens-of-farm.js";
 import type { Scenario } from "../farm/scenario.js";
 import { loadCatalogue } from "../files/words.js";
-import { cautionsFor, type Caution } from "../plan/cautions.js";
+import { cautionsFor } from "../plan/cautions.js";
 import type { Plan } from "../plan/plan.js";
 import { penSheet } from "../sheets/pens/page.js";
 import { wordsOf } from "../words/words.js";
@@ -27,27 +27,32 @@ export function pensCommand(given: PensGiven, screen: Screen): Outcome {
   const farm = openFarm(given.farm, given.changes);
   const scenario = farm.value;
   const plan = given.plan === null ? null : openPlan(given.plan, scenario);
-  const pens = pensOfFarm(scenario, plan?.value ?? null);
-  const planned = plan !== null;
-  const cautions = pens.length === 0 ? [] : cautionsFor(scenario, plan?.value ?? everywhere(scenario, pens)).filter(({ topic }) => PEN_TOPICS.includes(topic));
-  const files = given.out === null ? [] : written(given.out, given.replace, scenario, pens, planned, cautions);
-  const seen: PensSeen = { scenario, pens, planned, cautions, files, notes: [...farm.notes, ...(plan?.notes ?? [])] };
+  const found = pensFound(scenario, plan?.value ?? null);
+  const files = given.out === null ? [] : written(given.out, given.replace, found);
+  const seen: PensSeen = { ...found, files, notes: [...farm.notes, ...(plan?.notes ?? [])] };
   return { exit: 0, text: pensText(seen, given.farm, screen), answer: { shape: "pens-answer", value: pensAnswer(seen) } };
 }
 
-function written(folder: string, replace: boolean, scenario: Scenario, pens: readonly PenOnFarm[], planned: boolean, cautions: readonly Caution[]): readonly string[] {
-  const names = fileNames(pens.map(({ group }) => group.name));
+/** The pens of a farm, with the dangers of those there are. */
+export function pensFound(scenario: Scenario, plan: Plan | null): Omit<PensSeen, "files" | "notes"> {
+  const pens = pensOfFarm(scenario, plan);
+  const cautions = pens.length === 0 ? [] : cautionsFor(scenario, plan ?? everywhere(scenario, pens)).filter(({ topic }) => PEN_TOPICS.includes(topic));
+  return { scenario, pens, planned: plan !== null, cautions };
+}
+
+function written(folder: string, replace: boolean, { scenario, pens, planned, cautions }: Omit<PensSeen, "files" | "notes">): readonly string[] {
+  const names = fileNames(pens.map(({ group }) => group.name)).map((name) => `${name}.html`);
   const words = wordsOf(loadCatalogue());
   refuseWhatIsThere(folder, names, replace);
   return writeOut(folder, pens.map((pen, i) => ({ name: names[i]!, text: penSheet(scenario, pen, planned, cautions, words) })), replace);
 }
 
-/** "pens-layers.html"; names that come out alike are numbered. */
+/** "pens-layers", to be ended by what sort of file it is; names that come out alike are numbered. */
 export function fileNames(groups: readonly string[]): readonly string[] {
   const plain = groups.map((name) => name.toLowerCase().normalize("NFKD").replaceAll(/[^a-z0-9]+/g, "-").replaceAll(/^-|-$/g, ""));
   return plain.map((name, i) => {
     const alike = plain.filter((other) => other === name).length > 1 || name === "";
-    return `pens-${name}${alike ? `${name === "" ? "" : "-"}${i + 1}` : ""}.html`;
+    return `pens-${name}${alike ? `${name === "" ? "" : "-"}${i + 1}` : ""}`;
   });
 }
 

@@ -1,4 +1,4 @@
-import { child, entriesOf, plainOf, type MapNode, type Plain } from "./tree.js";
+import { child, entriesOf, plainOf, type Entry, type MapNode, type Plain, type Tree } from "./tree.js";
 
 /**
  * The long form as one line of JSON in a fixed order of keys (RFC 8785), without notes: what a farm's print is taken
@@ -9,7 +9,31 @@ import { child, entriesOf, plainOf, type MapNode, type Plain } from "./tree.js";
 export function canonicalForm(long: MapNode, onMap: Readonly<Record<string, string>> | null = null): string {
   const cells = entriesOf(child(long, "fields")).flatMap((field) => entriesOf(child(field.value, "cells")).map((cell) => cell.key));
   const groups = entriesOf(child(long, "groups")).map((group) => group.key);
-  return canonical({ farm: withoutNotes(plainOf(long)), cells, groups, ...(onMap ? { map: onMap } : {}) });
+  return canonical({ farm: withoutNotes(plainOf(withoutHandover(long))), cells, groups, ...(onMap ? { map: onMap } : {}) });
+}
+
+/** What helpers' sheets tell beside the plan changes no plan: it may be written or mended without a plan becoming another farm's. */
+const BESIDE = { farm: ["paths"], fields: ["way", "public-path"], cells: ["public-path"], groups: ["feed", "take", "births"], kit: ["lies", "least-voltage", "least-voltage-wool"] } as const;
+
+function withoutHandover(long: MapNode): MapNode {
+  const each = (tree: Tree, keys: readonly string[], inner: (one: Tree) => Tree = (one) => one): Tree => mapped(tree, (_, value) => inner(without(value, keys)));
+  const cellsToo = (field: Tree): Tree => mapped(field, (key, value) => (key === "cells" ? each(value, BESIDE.cells) : value));
+  const bare = mapped(without(long, BESIDE.farm), (key, value) => {
+    if (key === "fields") return each(value, BESIDE.fields, cellsToo);
+    if (key === "groups") return each(value, BESIDE.groups);
+    return key === "kit" ? without(value, BESIDE.kit) : value;
+  });
+  if (bare.kind !== "map") return long;
+  const empty = ({ key, value }: Entry): boolean => key === "kit" && value.kind === "map" && value.entries.length === 0;
+  return { ...bare, entries: bare.entries.filter((entry) => !empty(entry)) };
+}
+
+function without(tree: Tree, keys: readonly string[]): Tree {
+  return tree.kind === "map" ? { ...tree, entries: tree.entries.filter(({ key }) => !keys.includes(key)) } : tree;
+}
+
+function mapped(tree: Tree, change: (key: string, value: Tree) => Tree): Tree {
+  return tree.kind === "map" ? { ...tree, entries: tree.entries.map((entry) => ({ ...entry, value: change(entry.key, entry.value) })) } : tree;
 }
 
 /** JSON with keys in the order of their code units; all values here are texts, lists and maps. */

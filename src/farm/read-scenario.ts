@@ -20,6 +20,7 @@ import { parseTree } from "./parse-tree.js";
 import { spanAt } from "./read-days.js";
 import { kindsOf, readGroups } from "./read-groups.js";
 import { swardOf } from "./read-growth.js";
+import { readHandover } from "./read-handover.js";
 import { readHolds, readHousingOrders, readStandstills } from "./read-holds.js";
 import { readLand } from "./read-land.js";
 import { readPeople } from "./read-people.js";
@@ -106,6 +107,7 @@ function resolve(desk: Desk, root: MapNode): { readonly scenario: Scenario; read
     ceilingCover: amountIn(desk, { map: root, name: "the farm" }, "ceiling-cover") ?? takeDefault(desk, "ceiling-cover", ""),
     troddenShare: amountIn(desk, { map: root, name: "the farm" }, "trodden") ?? takeDefault(desk, "trodden", ""),
     weather: weatherOf(desk, root),
+    handover: readHandover(desk, root, season, { fields: land.fields.map((field) => field.name), yards: names.yards }),
     prices: readPrices(desk, root, units),
     assumed: [],
     print: "",

@@ -5,6 +5,7 @@
 import type { IsoDate, Span } from "../quantity/calendar.js";
 import type { RuleId, Use } from "../rules/rule.js";
 import type { Boundary } from "../science/boundary.js";
+import type { Handover } from "./handover.js";
 import type { Footprint } from "./footprint.js";
 import type { Kind } from "./kinds.js";
 import type { Weather } from "./weather.js";
@@ -14,12 +15,7 @@ export { BIRDS, isBird, isGrazer, KINDS, type Kind } from "./kinds.js";
 export type { Young } from "./young.js";
 
 /** A figure nobody typed: what was taken, and why. */
-export interface Assumed {
-  readonly key: string;
-  readonly value: string;
-  readonly source: string;
-  readonly status: string;
-}
+export interface Assumed { readonly key: string; readonly value: string; readonly source: string; readonly status: string }
 
 /** Ground that a kind, a hay cut or litter used before the season. */
 export interface PastUse {
@@ -227,6 +223,7 @@ export interface Scenario {
   /** Trodden and soiled on top of intake, share of intake. */
   readonly troddenShare: number;
   readonly weather: Weather;
+  readonly handover: Handover;
   readonly assumed: readonly Assumed[];
   /** SHA-256 of the farm file's long form; the form itself as one line of JSON, null for a farm that no file tells. */
   readonly print: string;

@@ -47,6 +47,7 @@ const ground = {
   closed: z.record(text, list).optional(),
   last: z.partialRecord(z.enum([...KINDS, "hay", "litter"]), list).optional(),
   nitrogen: z.record(text, text).optional(),
+  "public-path": flag.optional(),
 };
 
 const cell = z.strictObject(ground);
@@ -56,6 +57,7 @@ const field = {
   distance: text.optional(),
   strips: z.union([list, z.strictObject({ cells: list, along: z.enum(ALONG).optional() })]).optional(),
   ours: text.optional(),
+  way: text.optional(),
   rules: rules.optional(),
 };
 
@@ -90,6 +92,9 @@ const group = z.strictObject({
   "move-takes": text.optional(),
   "set-takes": text.optional(),
   "people-to-move": text.optional(),
+  feed: z.strictObject({ what: text, each: text, lies: text.optional() }).optional(),
+  take: text.optional(),
+  births: spans.optional(),
   rules: rules.optional(),
 });
 
@@ -122,7 +127,8 @@ const whole = {
   people: z.record(text, person).optional(),
   pens: z.record(text, pen).optional(),
   yards: z.record(text, yard).optional(),
-  kit: z.strictObject({ nets: owned.optional(), reels: owned.optional(), energisers: text.optional() }).optional(),
+  kit: z.strictObject({ nets: owned.optional(), reels: owned.optional(), energisers: text.optional(), lies: text.optional(), "least-voltage": text.optional(), "least-voltage-wool": text.optional() }).optional(),
+  paths: z.record(text, text).optional(),
   hay: z.strictObject({ "in-store": text.optional(), "winter-need": text.optional(), "dry-matter": text.optional(), "feed-out-loss": text.optional(), "store-loss": text.optional() }).optional(),
   prices: z.strictObject({ hay: text.optional(), labour: text.optional(), mowing: text.optional(), haul: text.optional() }).optional(),
   weather: z.strictObject({ dry: text.optional(), wet: text.optional(), month: text.optional(), spring: text.optional(), "late-moves": text.optional(), "week-away": text.optional() }).optional(),

@@ -1,10 +1,10 @@
 import { accessSync, constants, existsSync, mkdirSync, renameSync, rmSync, statSync, writeFileSync } from "node:fs";
 import { dirname, join, resolve } from "node:path";
 
-/** A file to be: its name inside the folder, and its text. */
+/** A file to be: its name inside the folder, and its text or bytes. */
 export interface OutFile {
   readonly name: string;
-  readonly text: string;
+  readonly text: string | Uint8Array;
 }
 
 /** Why nothing can be written to a folder; null when it can. */

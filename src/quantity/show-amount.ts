@@ -8,12 +8,12 @@ type Shown = readonly [unit: string, digits: number];
 const SHOWN: Readonly<Record<UnitSystem, Readonly<Partial<Record<QuantityName, Shown>>>>> = {
   metric: {
     area: ["ha", 2], length: ["m", 0], weight: ["kg", 0], cover: ["kg/ha", 0], growth: ["kg/ha/d", 1], rate: ["kg/d", 2], days: ["d", 0],
-    share: ["%", 0], volume: ["L", 0], "volume-rate": ["L/d", 0], pace: ["m/min", 0], "pig-pressure": ["pig-days/ha", 0],
+    share: ["%", 0], volume: ["L", 0], "volume-rate": ["L/d", 0], pace: ["m/min", 0], "pig-pressure": ["pig-days/ha", 0], voltage: ["kV", 1],
     "money-per-weight": ["t", 2], "money-per-hour": ["h", 2], "money-per-day": ["d", 2], "money-per-area": ["ha", 2],
   },
   US: {
     area: ["ac", 2], length: ["ft", 0], weight: ["lb", 0], cover: ["lb/ac", 0], growth: ["lb/ac/d", 1], rate: ["lb/d", 2], days: ["d", 0],
-    share: ["%", 0], volume: ["US gal", 0], "volume-rate": ["US gal/d", 0], pace: ["ft/min", 0], "pig-pressure": ["pig-days/ac", 0],
+    share: ["%", 0], volume: ["US gal", 0], "volume-rate": ["US gal/d", 0], pace: ["ft/min", 0], "pig-pressure": ["pig-days/ac", 0], voltage: ["kV", 1],
     "money-per-weight": ["short ton", 2], "money-per-hour": ["h", 2], "money-per-day": ["d", 2], "money-per-area": ["ac", 2],
   },
 };

@@ -1,6 +1,6 @@
 /** What an amount measures. Each has one base unit, in which `readAmount` answers. */
 export const QUANTITIES = [
-  "area", "length", "weight", "cover", "growth", "rate", "time", "days", "share", "volume", "volume-rate", "pace", "pig-pressure",
+  "area", "length", "weight", "cover", "growth", "rate", "time", "days", "share", "volume", "volume-rate", "pace", "pig-pressure", "voltage",
   "count", "money", "money-per-weight", "money-per-hour", "money-per-day", "money-per-area",
 ] as const;
 export type QuantityName = (typeof QUANTITIES)[number];
@@ -31,6 +31,7 @@ export const UNITS: Readonly<Record<QuantityName, Readonly<Record<string, number
   "volume-rate": { "L/d": 1, "US gal/d": L_PER_US_GAL, "imp gal/d": L_PER_IMP_GAL },
   pace: { "m/min": 1, "ft/min": M_PER_FOOT },
   "pig-pressure": { "pig-days/ha": 1, "pig-days/ac": 1 / HA_PER_ACRE },
+  voltage: { kV: 1, V: 0.001 },
   count: {},
   // Money's units carry a currency, so these are what stands below the stroke; the base is money for one kg, h, d, ha.
   money: {},
@@ -55,6 +56,7 @@ export const QUANTITY_WORDS: Readonly<Record<QuantityName, readonly [many: strin
   "volume-rate": ["daily volumes", "a daily volume"],
   pace: ["paces", "a pace"],
   "pig-pressure": ["pig pressures", "a pig pressure"],
+  voltage: ["voltages", "a voltage"],
   count: ["counts", "a count"],
   money: ["sums of money", "a sum of money"],
   "money-per-weight": ["prices by weight", "a price by weight"],

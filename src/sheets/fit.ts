@@ -1,11 +1,9 @@
-import { textWidth } from "./grid/svg.js";
+import { widestEms } from "./grid/letter-widths.js";
+import { MM_PER_PT } from "./grid/svg.js";
 
-/** Sheets are laid out for the widest of the usual sans, beside which the narrow ones have room to spare. */
-const WIDEST = 1.17;
-
-/** Width of a text in the widest of the usual sans, mm. */
+/** Width of a text in the widest of the usual sans, mm: sheets are laid out for it, and the narrow ones have room to spare. */
 export function widestMm(words: string, pt: number, bold = false): number {
-  return textWidth(words, pt, bold) * WIDEST;
+  return widestEms(words, bold) * pt * MM_PER_PT;
 }
 
 /** The largest size at which a text stands in its room on one line, points; not below the least. */
@@ -15,12 +13,12 @@ export function fittingPt(words: string, roomMm: number, most: number, least: nu
 }
 
 /** Lines that words take when they are broken between blanks. */
-export function linesIn(words: string, roomMm: number, pt: number): number {
+export function linesIn(words: string, roomMm: number, pt: number, bold = false): number {
   let lines = 1;
   let used = 0;
   for (const word of words.split(" ")) {
-    const wide = widestMm(word, pt);
-    const joined = used === 0 ? wide : used + widestMm(" ", pt) + wide;
+    const wide = widestMm(word, pt, bold);
+    const joined = used === 0 ? wide : used + widestMm(" ", pt, bold) + wide;
     if (joined <= roomMm || used === 0) used = joined;
     else {
       lines += 1;

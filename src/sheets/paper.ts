@@ -20,13 +20,16 @@ export const PAPERS: Readonly<Record<PaperName, Paper>> = {
   tabloid: { words: "US tabloid", ...inches(11, 17) },
 };
 
+export const PAPER_NAMES = Object.keys(PAPERS) as readonly PaperName[];
+
 /** Which side lies along the top, and how much of each side stays white, mm. */
 export interface PageForm {
   readonly turned: "portrait" | "landscape";
   readonly marginMm: number;
 }
 
-/** All but the season grid stand. */
+/** The season grid lies; everything else stands. */
+export const GRID_FORM: PageForm = { turned: "landscape", marginMm: 8 };
 export const SHEET_FORM: PageForm = { turned: "portrait", marginMm: 9 };
 
 /** Width and height of a page without its margins, mm. */

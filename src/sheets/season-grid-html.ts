@@ -3,34 +3,36 @@ import type { Scenario } from "../farm/scenario.js";
 import type { Plan } from "../plan/plan.js";
 import { fullDay, spanWords } from "./day-words.js";
 import { groundRows } from "./grid/cell-rows.js";
-import { gridCss, type Paper } from "./grid/css.js";
+import { gridCss } from "./grid/css.js";
 import { FOOT_SIZES, footDrawing, footOf, type FootSize } from "./grid/foot.js";
 import { dayRows, groupRows } from "./grid/group-rows.js";
 import { head, uprights } from "./grid/head.js";
-import { HEIGHT, WIDTH, frameOf, layoutOf, rowsThatFit } from "./grid/layout.js";
+import { canvasOf, frameOf, layoutOf, rowsThatFit, type Canvas, type Frame } from "./grid/layout.js";
 import { partsOf, wholeParts, type Part } from "./grid/parts.js";
 import { rightEdge } from "./grid/right-edge.js";
 import { escaped, mm } from "./grid/svg.js";
 import { twin } from "./grid/twin.js";
 import type { Made, Sheet } from "./made.js";
 import { notesOf, type Notes } from "./notes.js";
+import type { PaperName } from "./paper.js";
 import { printedPage } from "./printed-page.js";
 
 export interface SeasonGridOptions {
-  /** A4 landscape unless said; A3 is the same drawing 141 % for the wall, letter 94 %. */
-  readonly paper?: Paper;
+  /** A4 unless said. The same drawing on each, as large as it takes: A3 and tabloid are for the wall. */
+  readonly paper?: PaperName;
 }
 
 /** The season grid as one self-contained page: sheets to print, colours on the screen, a table twin below. */
-export function seasonGridHtml(scenario: Scenario, plan: Plan, report: Report, made: Made, { paper = "A4" }: SeasonGridOptions = {}): string {
+export function seasonGridHtml(scenario: Scenario, plan: Plan, report: Report, made: Made, { paper = "a4" }: SeasonGridOptions = {}): string {
   const sheet: Sheet = { scenario, plan, report, made };
   const notes = notesOf(sheet);
-  const { parts, size } = laid(sheet, notes);
+  const canvas = canvasOf(paper);
+  const { parts, size } = laid(sheet, notes, canvas);
   const title = `${scenario.farm}: season grid`;
-  return printedPage(title, gridCss(paper, WIDTH), `<div class="screen"><h1>${escaped(title)}</h1>
+  return printedPage(title, gridCss(paper), `<div class="screen"><h1>${escaped(title)}</h1>
 <p>Plan made ${escaped(fullDay(made.madeOn))}, version ${made.version}. Throw older sheets away. All that is drawn stands in tables below.</p></div>
 <main>
-${parts.map((part) => drawing(sheet, part, notes, size)).join("\n")}
+${parts.map((part) => drawing(frameOf(sheet, part, canvas), notes, size)).join("\n")}
 </main>
 ${twin(sheet, notes)}`);
 }
@@ -41,24 +43,24 @@ interface Laid {
 }
 
 /** The sheets of a season: the longest foot decides how many rows of ground fit, and gives way where that saves a sheet. */
-function laid(sheet: Sheet, notes: Notes): Laid {
+function laid(sheet: Sheet, notes: Notes, canvas: Canvas): Laid {
   const { groups, fields } = sheet.scenario;
-  const frames = wholeParts(sheet).map((part) => frameOf(sheet, part));
+  const frames = wholeParts(sheet).map((part) => frameOf(sheet, part, canvas));
   const tries = FOOT_SIZES.map((size) => {
     const footHeight = Math.max(...frames.map((frame) => footOf(frame, notes, size).height));
-    return { size, parts: partsOf(sheet, rowsThatFit(groups.length, fields.length, footHeight)) };
+    return { size, parts: partsOf(sheet, rowsThatFit(canvas, groups.length, fields.length, footHeight)) };
   });
   return tries.reduce((best, one) => (one.parts.length < best.parts.length ? one : best));
 }
 
-function drawing(sheet: Sheet, part: Part, notes: Notes, size: FootSize): string {
-  const frame = frameOf(sheet, part);
+function drawing(frame: Frame, notes: Notes, size: FootSize): string {
+  const { part, canvas } = frame;
   const foot = footOf(frame, notes, size);
   const layout = layoutOf(frame, foot.height);
   const here = notes.numbered.filter((note) => part.days.includes(note.day));
   const id = `sheet-${part.number}`;
   const span = spanWords(part.days[0]!, part.days.at(-1)!);
-  return `<section class="sheet" tabindex="0" aria-labelledby="${id}-title"><svg viewBox="0 0 ${WIDTH} ${mm(Math.min(HEIGHT, layout.groundEnd + foot.height))}" role="img" aria-labelledby="${id}-title ${id}-words">
+  return `<section class="sheet" tabindex="0" aria-labelledby="${id}-title"><svg viewBox="0 0 ${mm(canvas.width)} ${mm(Math.min(canvas.height, layout.groundEnd + foot.height))}" role="img" aria-labelledby="${id}-title ${id}-words">
 <title id="${id}-title">Season grid, sheet ${part.number} of ${part.of}, ${escaped(span)}</title>
 <desc id="${id}-words">Groups and cells by days. The same stands in the tables after the sheets.</desc>
 ${[head(layout), uprights(layout), groupRows(layout), dayRows(layout, here), groundRows(layout), rightEdge(layout), footDrawing(layout, foot)].join("\n")}

@@ -44,7 +44,7 @@ const FULL: { readonly [key: string]: Plain } = {
   pens: { Ark: { size: "2 m x 3 m", count: "1", step: "2 d", "step-takes": "12 min", "moved-by": "hand" } },
   yards: { Barn: { cost: "3 GBP/d", room: "40", open: "2027-04-20 to 2027-10-31" } },
   people: { Owner: { tows: "yes", minutes: "4 h" } },
-  kit: { nets: { "50 m": "2" }, reels: { "200 m": "4" }, energisers: "3" },
+  kit: { nets: { "50 m": "2" }, reels: { "200 m": "4" }, energisers: "3", "least-voltage": "3 kV", "least-voltage-wool": "4 kV" },
   hay: { "in-store": "2 t", "winter-need": "4 t", "dry-matter": "85 %", "feed-out-loss": "8 %", "store-loss": "6 %" },
   prices: { hay: "140 GBP/t", labour: "13 GBP/h", mowing: "150 GBP/ha", haul: "1 GBP" },
   weather: { dry: "75 %", wet: "125 %", month: "15 %", spring: "7 d", "late-moves": "3 %", "week-away": "10 %" },

@@ -18,15 +18,17 @@ import { fontsHere, type FontSet } from "./press/fonts.js";
 import { inkShares } from "./press/one-bit.js";
 import { pagesOf } from "./press/pdf-pages.js";
 import { textsOnPage, type PageLaidOut, type TextBox } from "./press/texts-on-page.js";
-import { BROWSER } from "./printed.js";
+import { BROWSER } from "./browser-here.js";
 
 export { BROWSER };
 
+/** On a screen of few dots letters stand on whole dots; on paper they do not. */
+const DENSE = { deviceScaleFactor: 4 };
 const PX_PER_MM = 96 / 25.4;
 /** Boxes may touch by so much, px: a quarter of a millimetre is white round every letter. */
 const TOUCH = 1;
 /** Of the box of a text, how much is ink at least, and most, in a copy of 1 bit. */
-const LEAST_INK = 0.04;
+const LEAST_INK = 0.02;
 const MOST_INK = 0.9;
 
 /** What a page came to on paper, in one sans. */
@@ -68,7 +70,7 @@ export function usePress(): Press {
 }
 
 async function proofIn(browser: Browser, html: string, font: string): Promise<Proof> {
-  const page = await browser.newPage();
+  const page = await browser.newPage(DENSE);
   try {
     await page.emulateMedia({ media: "print" });
     await page.setContent(html);

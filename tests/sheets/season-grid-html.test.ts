@@ -8,7 +8,7 @@ import { daySpans, wholeParts } from "../../src/sheets/grid/parts.js";
 import { bar } from "../../src/sheets/grid/bars.js";
 import { footOf } from "../../src/sheets/grid/foot.js";
 import { keyRows } from "../../src/sheets/grid/key.js";
-import { frameOf, HEIGHT, layoutOf, WIDTH, type Frame, type Layout } from "../../src/sheets/grid/layout.js";
+import { canvasOf, frameOf, layoutOf, type Frame, type Layout } from "../../src/sheets/grid/layout.js";
 import { restOf } from "../../src/sheets/grid/stay-facts.js";
 import { wire } from "../../src/sheets/grid/wire.js";
 import { notesOf } from "../../src/sheets/notes.js";
@@ -21,13 +21,13 @@ import { cell, group, tinyFarm } from "../fixtures/tiny-farm.js";
 import { expectGolden } from "../golden/golden.js";
 import { TINY, TINY_MADE, TINY_PLAN, TINY_REPORT } from "../golden/tiny-season.js";
 import { busySeason } from "./busy-season.js";
-import { BROWSER, printed } from "./printed.js";
 import { faultsOf } from "./well-formed.js";
 
 const { scenario, plan, report, made } = lifelike();
 const html = seasonGridHtml(scenario, plan, report, made);
 const busy = busySeason();
 const busyPage = seasonGridHtml(busy.scenario, busy.plan, busy.report, busy.made);
+const A4 = canvasOf("a4");
 const frameWithRows = (frame: Frame): Layout => layoutOf(frame, 30);
 const tiny = seasonGridHtml(TINY, TINY_PLAN, TINY_REPORT, TINY_MADE);
 
@@ -53,7 +53,7 @@ describe("season grid as a page", () => {
   it("fits the window: no width of its own on a screen, the paper's in print", () => {
     const [screen, print] = html.split("@media print");
     expect(screen).toContain(".sheet svg{width:100%;");
-    expect(print).toMatch(/\.sheet svg\{width:281\.0mm;min-width:0/);
+    expect(print).toMatch(/\.sheet svg\{width:281mm;min-width:0/);
     expect(html).not.toMatch(/<svg[^>]* width=/);
   });
 
@@ -70,12 +70,12 @@ describe("season grid as a page", () => {
     for (const page of [html, busyPage, tiny, crowded()]) {
       for (const [, x, y, w, h] of page.matchAll(/<rect x="([-\d.]+)" y="([-\d.]+)" width="([\d.]+)" height="([\d.]+)"/g)) {
         expect(Number(x)).toBeGreaterThanOrEqual(0.5);
-        expect(Number(x) + Number(w)).toBeLessThanOrEqual(WIDTH - 0.5);
-        expect(Number(y) + Number(h)).toBeLessThanOrEqual(HEIGHT);
+        expect(Number(x) + Number(w)).toBeLessThanOrEqual(A4.width - 0.5);
+        expect(Number(y) + Number(h)).toBeLessThanOrEqual(A4.height);
       }
       for (const [, x, y] of page.matchAll(/<text x="([-\d.]+)" y="([-\d.]+)"/g)) {
-        expect(Number(x)).toBeLessThanOrEqual(WIDTH);
-        expect(Number(y)).toBeLessThanOrEqual(HEIGHT);
+        expect(Number(x)).toBeLessThanOrEqual(A4.width);
+        expect(Number(y)).toBeLessThanOrEqual(A4.height);
       }
     }
   });
@@ -101,7 +101,7 @@ describe("season grid as a page", () => {
   });
 
   it("says how sure: three frames, and no figure of rest for outline days", () => {
-    const rests = (page: string): number => [...page.matchAll(/class="rim">\d+<\/text>/g)].length;
+    const rests = (page: string): number => [...page.matchAll(/class="rim"[^>]*>\d+<\/text>/g)].length;
     const early = seasonGridHtml(scenario, plan, report, { ...made, ...madeDates("2027-04-10") });
     expect(rests(html)).toBeGreaterThan(rests(early));
     for (const words of ["done, as written down", "firm to 4 Jul", "likely to 1 Aug", "outline: days and cells will still change"]) expect(html).toContain(words);
@@ -110,13 +110,13 @@ describe("season grid as a page", () => {
   it("numbers the pigs' strips and counts days rested", () => {
     for (const strip of ["P 1", "P 8"]) expect(html).toContain(`>${strip}</text>`);
     // Cows left H2 on 6 May, heifers enter on 15 May: 7, 8, ... 14 May are eight days of rest
-    expect(tiny).toMatch(/class="rim">8<\/text>/);
+    expect(tiny).toMatch(/class="rim"[^>]*>8<\/text>/);
   });
 });
 
 describe("the key", () => {
   const wordsOf = (from: Sheet): string[] => {
-    const key = keyRows(frameOf(from, wholeParts(from)[0]!), notesOf(from).numbered);
+    const key = keyRows(frameOf(from, wholeParts(from)[0]!, A4), notesOf(from).numbered);
     return key.flat().map((entry) => entry.words);
   };
   const tinySheet: Sheet = { scenario: TINY, plan: TINY_PLAN, report: TINY_REPORT, made: TINY_MADE };
@@ -162,7 +162,7 @@ describe("a figure of rest", () => {
   it("has its room: the wire of worked ground ends before it", () => {
     const cows = TINY_PLAN.stays.map((stay) => (stay.cell === "F2" && stay.firstDay === "2027-05-19" ? { ...stay, cell: "H1", firstDay: "2027-05-24" } : stay));
     const busyH1: Sheet = { scenario: TINY, plan: { ...TINY_PLAN, stays: cows }, report: TINY_REPORT, made: TINY_MADE };
-    const frame = frameOf(busyH1, wholeParts(busyH1)[0]!);
+    const frame = frameOf(busyH1, wholeParts(busyH1)[0]!, A4);
     const here = cows.filter((stay) => stay.cell === "H1");
     const shut = shutGround(busyH1, TINY.cells[0]!);
     expect(shut.map((span) => [span.firstDay, span.lastDay])).toEqual([["2027-05-13", "2027-05-23"]]);
@@ -219,7 +219,7 @@ describe("sheets", () => {
 
   it("tell in the foot the dearest notes that fit, and how many more there are", () => {
     const notes = notesOf(busy);
-    const foot = footOf(frameOf(busy, wholeParts(busy)[0]!), notes, { noteRows: 1, lines: 3 });
+    const foot = footOf(frameOf(busy, wholeParts(busy)[0]!, A4), notes, { noteRows: 1, lines: 3 });
     const [block] = foot.notes;
     const left = notes.numbered.filter((note) => wholeParts(busy)[0]!.days.includes(note.day) && !block!.notes.includes(note));
     expect(block!.more).toBe(left.length);
@@ -227,11 +227,4 @@ describe("sheets", () => {
     expect(Math.max(...left.map((note) => note.money))).toBeLessThanOrEqual(Math.min(...block!.notes.map((note) => note.money)));
     expect(block!.notes.map((note) => note.number)).toEqual(block!.notes.map((note) => note.number).sort((a, b) => a - b));
   });
-
-  // points: 72 to the inch; ISO 216 A4 297 x 210 mm, A3 420 x 297 mm; US letter 11 x 8.5 in
-  it.skipIf(!BROWSER).each([["A4", 842, 595], ["A3", 1191, 842], ["letter", 792, 612]] as const)("print 205 days of 18 cells on two sheets of %s", (paper, wide, high) => {
-    const { pages, size } = printed(seasonGridHtml(busy.scenario, busy.plan, busy.report, busy.made, { paper }));
-    expect(pages).toBe(2);
-    expect(Math.abs(size[0] - wide) + Math.abs(size[1] - high)).toBeLessThanOrEqual(1);
-  }, 60_000);
 });

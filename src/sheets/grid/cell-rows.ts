@@ -10,7 +10,7 @@ import { bar } from "./bars.js";
 import { runOnArrows } from "./head.js";
 import { EDGE, stretchOf, xOf, type Layout, type Row } from "./layout.js";
 import { followStretch, groupOf, piecesOf, REST_PT, restOf, type RestFigure } from "./stay-facts.js";
-import { line, rect, text, textWidth } from "./svg.js";
+import { cutTo, line, rect, text, textWidth } from "./svg.js";
 import { wire } from "./wire.js";
 
 /** Fields, their cells, and all that stands or is closed in them; then the yards. */
@@ -29,7 +29,7 @@ function fieldFrame(layout: Layout, field: Layout["fields"][number]): string {
     rect({ x: EDGE, y: field.y, w: layout.edge - EDGE, h: field.h }, 'class="none" stroke-width="0.4"'),
     line(EDGE + 4, field.y, EDGE + 4, field.y + field.h, 'class="stroke" stroke-width="0.2"'),
     line(layout.right, field.y, layout.right, field.y + field.h, 'class="stroke" stroke-width="0.4"'),
-    text(EDGE + 2.8, middle, field.name, { pt: 7, bold: true, anchor: "middle", turn: -90, room: field.h - 0.8 }),
+    text(EDGE + 2.8, middle, cutTo(field.name, 7, true, field.h - 0.8), { pt: 7, bold: true, anchor: "middle", turn: -90, room: field.h - 0.8 }),
   ].join("");
 }
 
@@ -62,7 +62,7 @@ function yardRow(layout: Layout, { of, y, h }: Row<Yard>): string {
   const stays = layout.sheet.plan.stays.filter((stay) => stay.yard === of.name);
   return [
     y === layout.yards[0]!.y ? "" : line(EDGE, y, layout.edge, y, 'class="stroke soft" stroke-width="0.14"'),
-    text(EDGE + 1, y + h / 2 + 1.1, of.name, { pt: 8.5, bold: true, room: 18 }), text(layout.left - 1, y + h / 2 + 0.9, "fed", { pt: 6.8, anchor: "end" }),
+    text(EDGE + 1, y + h / 2 + 1.1, cutTo(of.name, 8.5, true, 18), { pt: 8.5, bold: true, room: 18 }), text(layout.left - 1, y + h / 2 + 0.9, "fed", { pt: 6.8, anchor: "end", room: 5.5 }),
     ...laned(layout, stays).map(({ stay, lane, lanes }) => stayBars(layout, { y: y + (lane * h) / lanes, h: h / lanes }, stay, stays)),
   ].join("");
 }
@@ -97,7 +97,7 @@ function stayBars(layout: Layout, lane: Lane, stay: Stay, stays: readonly Stay[]
 }
 
 function restWords(rest: RestFigure, { y, h }: Lane): string {
-  return text(rest.to - 0.4, y + h / 2 + 0.85, String(rest.days), { pt: REST_PT, anchor: "end", as: "rim" });
+  return text(rest.to - 0.4, y + h / 2 + 0.85, String(rest.days), { pt: REST_PT, anchor: "end", as: "rim", room: textWidth(String(rest.days), REST_PT) });
 }
 
 /** Dashes from the leader's bar to the follower's. */
@@ -117,5 +117,5 @@ function cutMark(layout: Layout, { y, h }: Row<Cell>, { day, cut }: Cut, stays: 
   const words = cut === "hay" ? "cut" : "topped";
   const next = stays.map((stay) => stay.firstDay).filter((first) => first > day).sort()[0];
   const room = (next === undefined ? layout.right : Math.min(layout.right, xOf(layout, next) - FIGURE_ROOM)) - x - 1.6;
-  return stroke(x - 0.4) + stroke(x + 0.4) + (textWidth(words, 6.4) > room ? "" : text(x + 1.6, y + h / 2 + 0.75, words, { pt: 6.4, italic: true, as: "rim" }));
+  return stroke(x - 0.4) + stroke(x + 0.4) + (textWidth(words, 6.4) > room ? "" : text(x + 1.6, y + h / 2 + 0.75, words, { pt: 6.4, italic: true, as: "rim", room: textWidth(words, 6.4) }));
 }

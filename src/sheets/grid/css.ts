@@ -1,20 +1,13 @@
 import { KINDS } from "../../farm/scenario.js";
 import { MARKS } from "../marks.js";
-
-/** Paper that a sheet is printed on, and how large the drawing is on it. */
-export const PAPERS = {
-  A4: { page: "A4 landscape", scale: 1 },
-  A3: { page: "A3 landscape", scale: 1.414 },
-  letter: { page: "letter landscape", scale: 0.936 },
-} as const;
-export type Paper = keyof typeof PAPERS;
+import { GRID_FORM, pageRule, type PaperName } from "../paper.js";
+import { canvasOf } from "./layout.js";
 
 /** On a screen the drawing takes the window's width, but for windows too narrow to read it in: there it scrolls. */
 const LEAST_PX = 1080;
-/** How much larger than A4 it becomes at most. */
+/** How much larger than on A4 it becomes at most. */
 const SCREEN_MOST = 2;
-
-/** The drawing counts its widths in this sans, which the machine's own may pass; the page beside it takes the machine's. */
+/** The drawing counts its widths in this sans, and is held to them in any other; the page beside it takes the machine's own. */
 const DRAWN_IN = '"Liberation Sans",Arial,Helvetica,system-ui,sans-serif';
 
 const SCREEN = `
@@ -62,15 +55,12 @@ body{padding:0;background:#fff}
 ${KINDS.map((kind) => `.k-${kind}`).join(",")}{--fill:#fff;--line:#000}
 *{-webkit-print-color-adjust:exact;print-color-adjust:exact}`;
 
-/**
- * Style of the page: colours on the screen, black on white in print, with grey only for weekends.
- *
- * @param width width of the drawing, mm
- */
-export function gridCss(paper: Paper, width: number): string {
-  const { page, scale } = PAPERS[paper];
+/** Style of the page: colours on the screen, black on white in print, with grey only for weekends; the drawing as large as the paper takes it. */
+export function gridCss(paper: PaperName): string {
+  const { width, scale } = canvasOf(paper);
   const onScreen = `.sheet svg{width:100%;min-width:${LEAST_PX}px;max-width:${(width * SCREEN_MOST).toFixed(0)}mm}`;
-  const onPaper = `.sheet svg{width:${(width * scale).toFixed(1)}mm;min-width:0;max-width:none}`;
+  // rounded down: a hair too wide is cut
+  const onPaper = `.sheet svg{width:${Math.floor(10 * width * scale + 1e-6) / 10}mm;min-width:0;max-width:none}`;
   const kinds = KINDS.map((kind) => `.k-${kind}{--fill:${MARKS[kind].fill};--line:${MARKS[kind].line}}`).join("\n");
-  return `${SCREEN}${DRAWING}\n${onScreen}\n${kinds}\n@page{size:${page};margin:8mm}\n@media print{${PRINT}\n${onPaper}\n}`.trim();
+  return `${SCREEN}${DRAWING}\n${onScreen}\n${kinds}\n${pageRule(paper, GRID_FORM)}\n@media print{${PRINT}\n${onPaper}\n}`.trim();
 }

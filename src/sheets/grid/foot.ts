@@ -4,7 +4,7 @@ import type { Sheet } from "../made.js";
 import { costWords, othersWords, runningWords, type Note, type Notes } from "../notes.js";
 import { triangle } from "./group-rows.js";
 import { KEY_HEIGHT, keyDrawing, keyRows, type KeyRows } from "./key.js";
-import { EDGE, WIDTH, type Frame, type Layout } from "./layout.js";
+import { EDGE, type Canvas, type Frame, type Layout } from "./layout.js";
 import { text, textWidth } from "./svg.js";
 
 const NOTE_PT = 6.4;
@@ -47,16 +47,16 @@ export function footOf(frame: Frame, notes: Notes, size: FootSize): Foot {
   const here = notes.numbered.filter((note) => frame.part.days.includes(note.day));
   const blocks = [
     { label: "To put right", notes: here.filter((note) => note.black) }, { label: "At a price", notes: here.filter((note) => !note.black) },
-  ].filter((block) => block.notes.length > 0).map(({ label, notes: all }) => noteBlock(label, all, size.noteRows));
-  const lines = runningText(frame.sheet, notes, size.lines);
+  ].filter((block) => block.notes.length > 0).map(({ label, notes: all }) => noteBlock(label, all, size.noteRows, frame.canvas));
+  const lines = runningText(frame, notes, size.lines);
   const rows = blocks.reduce((sum, block) => sum + rowsOf(block), 0);
   const key = keyRows(frame, here);
   return { key, notes: blocks, lines, height: ABOVE + key.length * KEY_HEIGHT + rows * NOTE_ROW + lines.length * LINE + 0.6 };
 }
 
 /** The dearest notes that fit, in order of their numbers. */
-function noteBlock(label: string, all: readonly Note[], mostRows: number): NoteBlock {
-  const columns = columnsFor(all);
+function noteBlock(label: string, all: readonly Note[], mostRows: number, canvas: Canvas): NoteBlock {
+  const columns = columnsFor(all, canvas);
   const chosen = [...all].sort((a, b) => b.money - a.money).slice(0, columns * mostRows);
   return { label, notes: all.filter((note) => chosen.includes(note)), columns, more: all.length - chosen.length };
 }
@@ -65,33 +65,33 @@ function rowsOf({ notes, columns }: NoteBlock): number {
   return Math.ceil(notes.length / columns);
 }
 
-const room = (columns: number): number => (WIDTH - 2 * EDGE - LABEL) / columns;
+const room = ({ width }: Canvas, columns: number): number => (width - 2 * EDGE - LABEL) / columns;
 
 /** As many columns as let the longest note stand on one line. */
-function columnsFor(notes: readonly Note[]): number {
+function columnsFor(notes: readonly Note[], canvas: Canvas): number {
   const longest = Math.max(...notes.map((note) => textWidth(note.text, NOTE_PT)));
-  return [3, 2].find((columns) => longest + TRIANGLE_ROOM <= room(columns) * 1.08) ?? 1;
+  return [3, 2].find((columns) => longest + TRIANGLE_ROOM <= room(canvas, columns) * 1.08) ?? 1;
 }
 
 /** Other prices, running costs, cost, hay, and the cautions that fit; the last one always does. */
-function runningText(sheet: Sheet, notes: Notes, mostLines: number): readonly string[] {
+function runningText({ sheet, canvas }: Frame, notes: Notes, mostLines: number): readonly string[] {
   const { currency } = sheet.made;
   const figures = [
     othersWords(notes, currency), runningWords(notes, currency), costWords(sheet), hayLine(sheet),
     "Nitrogen to the nearest 10. No rest is printed for outline days.",
   ];
-  const own = wrap(figures.filter((one) => one !== "").join(" "));
+  const own = wrap(figures.filter((one) => one !== "").join(" "), canvas);
   const cautions = cautionsFor(sheet.scenario, sheet.plan).map((caution) => caution.text);
-  return [...own, ...cautionLines(cautions.slice(0, -1), cautions.at(-1)!, Math.max(1, mostLines - own.length))];
+  return [...own, ...cautionLines(cautions.slice(0, -1), cautions.at(-1)!, Math.max(1, mostLines - own.length), canvas)];
 }
 
-function cautionLines(cautions: readonly string[], last: string, most: number): readonly string[] {
+function cautionLines(cautions: readonly string[], last: string, most: number, canvas: Canvas): readonly string[] {
   for (let count = cautions.length; count > 0; count -= 1) {
     const more = count < cautions.length ? " More cautions stand with the tables." : "";
-    const lines = wrap(`${last} ${cautions.slice(0, count).join(" ")}${more}`);
+    const lines = wrap(`${last} ${cautions.slice(0, count).join(" ")}${more}`, canvas);
     if (lines.length <= most) return lines;
   }
-  return wrap(last);
+  return wrap(last, canvas);
 }
 
 /** Hay in the kinds of year, as the terminal tells it. */
@@ -100,11 +100,11 @@ function hayLine({ scenario: { units }, report: { measures }, made }: Sheet): st
   return `Hay fed${made.hay ? ", by kind of year" : ""}: ${hayWords(measures.hayFedKg, units, others)}. Hay made: ${hayWords(measures.hayMadeKg, units)}.`;
 }
 
-function wrap(words: string): readonly string[] {
+function wrap(words: string, { width }: Canvas): readonly string[] {
   const lines: string[] = [];
   for (const word of words.split(" ")) {
     const joined = lines.length > 0 ? `${lines.at(-1)!} ${word}` : word;
-    if (lines.length > 0 && textWidth(joined, LINE_PT) <= WIDTH - 2 * EDGE) lines[lines.length - 1] = joined;
+    if (lines.length > 0 && textWidth(joined, LINE_PT) <= width - 2 * EDGE) lines[lines.length - 1] = joined;
     else lines.push(word);
   }
   return lines;
@@ -113,18 +113,18 @@ function wrap(words: string): readonly string[] {
 /** Draws the foot under the grid. */
 export function footDrawing(layout: Layout, foot: Foot): string {
   let y = layout.groundEnd + ABOVE;
-  const parts = [keyDrawing(foot.key, y)];
+  const parts = [keyDrawing(layout.canvas, foot.key, y)];
   y += foot.key.length * KEY_HEIGHT;
   for (const block of foot.notes) {
     parts.push(text(EDGE, y + 2.9, block.label, { pt: 7, bold: true }));
     if (block.more > 0) parts.push(text(EDGE, y + 2.9 + NOTE_ROW, `and ${block.more} in the list`, { pt: NOTE_PT, room: LABEL - 1 }));
-    const wide = room(block.columns);
+    const wide = room(layout.canvas, block.columns);
     block.notes.forEach((note, i) => {
       const [x, top] = [EDGE + LABEL + (i % block.columns) * wide, y + Math.floor(i / block.columns) * NOTE_ROW];
       parts.push(triangle(x + 2, top, note), text(x + TRIANGLE_ROOM, top + 2.9, note.text, { pt: NOTE_PT, room: wide - TRIANGLE_ROOM - 1.5 }));
     });
     y += rowsOf(block) * NOTE_ROW;
   }
-  foot.lines.forEach((words, i) => parts.push(text(EDGE, y + 2.4 + i * LINE, words, { pt: LINE_PT, room: WIDTH - 2 * EDGE })));
+  foot.lines.forEach((words, i) => parts.push(text(EDGE, y + 2.4 + i * LINE, words, { pt: LINE_PT, room: layout.canvas.width - 2 * EDGE })));
   return parts.join("\n");
 }

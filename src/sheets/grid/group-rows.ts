@@ -6,9 +6,9 @@ import { headWords, markOf } from "../marks.js";
 import { sureOf } from "../made.js";
 import type { Note } from "../notes.js";
 import { movesOf, peopleAtHome, placeName } from "../season-days.js";
-import { EDGE, stretchOf, xOf, type Layout, type Row } from "./layout.js";
+import { EDGE, GROUP_ROW, stretchOf, xOf, type Layout, type Row } from "./layout.js";
 import { patternFigures } from "./patterns.js";
-import { line, mm, rect, text, textWidth, MM_PER_PT } from "./svg.js";
+import { cutTo, line, mm, rect, text, textWidth, MM_PER_PT } from "./svg.js";
 
 const READ_DOWN: readonly (readonly string[])[] = [
   [], ["Where it stands"], ["Where each stands,", "read down the day"], ["Where each group", "stands, read down", "the day"], ["Where each", "group stands,", "read down", "the day"],
@@ -30,16 +30,30 @@ function staysOf(layout: Layout, group: Group): readonly Stay[] {
   return layout.sheet.plan.stays.filter((stay) => stay.group === group.name);
 }
 
+const NAME_PT = 6.6;
+const NAME_END = 27;
+
+/** A group's name as it fits beside its mark. */
+export function nameOnRow(group: Group): string {
+  return cutTo(group.name, NAME_PT, true, NAME_END - nameAt(group));
+}
+
+function nameAt({ letter }: Group): number {
+  const side = GROUP_ROW - 1.7;
+  return EDGE + 0.7 + side + 0.2 + (letter.length > 1 ? side + 1.2 : side) + 0.8;
+}
+
 function groupMark({ of, y, h }: Row<Group>): string {
   const mark = markOf(of);
   const side = h - 1.7;
   const swatch = { x: EDGE + 0.7, y: y + 0.85, w: side, h: side };
   const plate = { ...swatch, x: swatch.x + side + 0.2, w: of.letter.length > 1 ? side + 1.2 : side };
-  const at = plate.x + plate.w + 0.8;
+  const at = nameAt(of);
+  const room = NAME_END - at;
   return [
     `<g class="bar k-${of.kind}">${rect(swatch, 'class="fill"')}${patternFigures(mark.pattern, swatch)}${rect(swatch, 'class="frame" stroke-width="0.25"')}</g>`,
     rect(plate, 'class="box" stroke-width="0.25"'), text(plate.x + plate.w / 2, y + h / 2 + 1.25, of.letter, { pt: 9.6, bold: true, anchor: "middle", room: plate.w - 0.5 }),
-    text(at, y + 2.7, of.name, { pt: 6.6, bold: true, room: 27 - at }), text(at, y + 5, headWords(of), { pt: 5.7, room: 27 - at }),
+    text(at, y + 2.7, nameOnRow(of), { pt: NAME_PT, bold: true, room }), text(at, y + 5, cutTo(headWords(of), 5.7, false, room), { pt: 5.7, room }),
   ].join("");
 }
 

@@ -4,22 +4,25 @@ import { asOf } from "../next-free.js";
 import { nitrogenUnit } from "../figure-words.js";
 import { mondaysIn } from "../season-days.js";
 import { EDGE, HEAD, stretchOf, xOf, type Layout } from "./layout.js";
-import { line, rect, text } from "./svg.js";
+import { cutTo, line, rect, text, textWidth } from "./svg.js";
 
 /** Title, months, how sure the days are, Mondays, day figures; and the heads of the right edge. */
 export function head(layout: Layout): string {
   return [title(layout), months(layout), sureBand(layout), dayFigures(layout), edgeHeads(layout)].join("\n");
 }
 
-function title({ sheet: { scenario, made }, part, edge }: Layout): string {
+const TITLE_ROOM = 68;
+
+function title({ sheet: { scenario, made }, part, canvas }: Layout): string {
   const [first, last] = [part.days[0]!, part.days.at(-1)!];
   const again = part.repeatedTo ? ` ${spanWords(first, part.repeatedTo)} is on both sheets.` : "";
-  const season = `${scenario.farm}: season ${scenario.season.firstDay.slice(0, 4)}`;
+  const year = `: season ${scenario.season.firstDay.slice(0, 4)}`;
+  const season = `${cutTo(scenario.farm, 13, true, TITLE_ROOM - textWidth(year, 13, true) * 0.72)}${year}`;
   return [
-    text(EDGE, HEAD.title, season, { pt: 13, bold: true, room: 68 }),
+    text(EDGE, HEAD.title, season, { pt: 13, bold: true, room: TITLE_ROOM }),
     text(72, HEAD.title, `${weekdayMonth(first)} to ${weekdayMonth(last)}.${again}`, { pt: 9, room: 84 }),
-    text(Math.max(edge - 26, 254), HEAD.title, `Plan made ${fullDay(made.madeOn)}, version ${made.version}. Throw older sheets away.`, { pt: 8, anchor: "end", room: 90 }),
-    text(Math.max(edge, 280), HEAD.title, `Sheet ${part.number} of ${part.of}`, { pt: 10, bold: true, anchor: "end" }),
+    text(canvas.width - 27, HEAD.title, `Plan made ${fullDay(made.madeOn)}, version ${made.version}. Throw older sheets away.`, { pt: 8, anchor: "end", room: 90 }),
+    text(canvas.width - EDGE, HEAD.title, `Sheet ${part.number} of ${part.of}`, { pt: 10, bold: true, anchor: "end", room: 25 }),
   ].join("");
 }
 
@@ -61,7 +64,7 @@ function dayFigures(layout: Layout): string {
   const weekends = days.filter(isWeekend).map((day) => rect({ x: xOf(layout, day), y: HEAD.days - 0.1, w: layout.dayWidth, h: HEAD.end - HEAD.days }, 'class="weekend"'));
   const mondays = mondaysIn(days).filter((at) => days.length - at > 3).map((at) =>
     text(xOf(layout, days[at]!) + 0.5, HEAD.mondays + 2.7, weekdayFigure(days[at]!), { pt: 6.8, bold: true }));
-  const figures = days.map((day) => text(xOf(layout, day) + layout.dayWidth / 2, HEAD.days + 2.2, String(dayFigure(day)), { pt: 5.5, anchor: "middle", room: layout.dayWidth - 0.1 }));
+  const figures = days.map((day) => text(xOf(layout, day) + layout.dayWidth / 2, HEAD.days + 2.2, String(dayFigure(day)), { pt: 5.5, anchor: "middle", room: layout.dayWidth }));
   return [...weekends, ...mondays, ...figures].join("");
 }
 

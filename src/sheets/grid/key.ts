@@ -3,8 +3,8 @@ import { markOf, MARKS } from "../marks.js";
 import type { Sure } from "../made.js";
 import type { Note } from "../notes.js";
 import { bar } from "./bars.js";
-import { triangle } from "./group-rows.js";
-import { EDGE, WIDTH, type Frame } from "./layout.js";
+import { nameOnRow, triangle } from "./group-rows.js";
+import { EDGE, type Canvas, type Frame } from "./layout.js";
 import { marksOnSheet, type MarksOnSheet } from "./marks-on-sheet.js";
 import { line, mm, text, textWidth } from "./svg.js";
 
@@ -13,7 +13,7 @@ const PT = 6.4;
 const SAMPLE = 6.4;
 const LABEL = 19;
 const LEAST_GAP = 1.2;
-const ROOM = WIDTH - 2 * EDGE - LABEL;
+const room = ({ width }: Canvas): number => width - 2 * EDGE - LABEL;
 
 interface Entry {
   /** Width of the drawing, mm. */
@@ -31,7 +31,7 @@ export function keyRows(frame: Frame, notes: readonly Note[]): KeyRows {
   let used = 0;
   for (const entry of entriesOf(marksOnSheet(frame), notes)) {
     const wide = wideOf(entry) + LEAST_GAP;
-    if (used + wide > ROOM && used > 0) {
+    if (used + wide > room(frame.canvas) && used > 0) {
       rows.push([]);
       used = 0;
     }
@@ -42,17 +42,17 @@ export function keyRows(frame: Frame, notes: readonly Note[]): KeyRows {
 }
 
 /** Draws the key under its title. */
-export function keyDrawing(rows: KeyRows, y: number): string {
-  const gap = Math.min(5, ...rows.slice(0, 1).map((row) => (ROOM - row.reduce((sum, entry) => sum + wideOf(entry), 0)) / row.length));
+export function keyDrawing(canvas: Canvas, rows: KeyRows, y: number): string {
+  const gap = Math.min(5, ...rows.slice(0, 1).map((row) => (room(canvas) - row.reduce((sum, entry) => sum + wideOf(entry), 0)) / row.length));
   const drawn = rows.flatMap((row, i) => {
     let x = EDGE + LABEL;
     return row.map((entry) => {
       const at = x;
       x += wideOf(entry) + gap;
-      return entry.draw(at, y + i * KEY_HEIGHT) + text(at + entry.wide + 1, y + i * KEY_HEIGHT + 3.3, entry.words, { pt: PT });
+      return entry.draw(at, y + i * KEY_HEIGHT) + text(at + entry.wide + 1, y + i * KEY_HEIGHT + 3.3, entry.words, { pt: PT, room: textWidth(entry.words, PT) });
     });
   });
-  return text(EDGE, y + 3.3, "How to read it", { pt: 7, bold: true }) + drawn.join("");
+  return text(EDGE, y + 3.3, "How to read it", { pt: 7, bold: true, room: LABEL - 1 }) + drawn.join("");
 }
 
 function wideOf(entry: Entry): number {
@@ -81,7 +81,9 @@ function barEntries({ sures, groups }: MarksOnSheet): readonly Entry[] {
   const first = groups[0];
   return first === undefined ? [] : [
     ...shown.map(([sure, said]) => ({ wide: SAMPLE, words: said, draw: sample(first.group, sure) })),
-    ...groups.slice(1).map(({ group, sure }) => ({ wide: SAMPLE, words: groupWords(group), draw: sample(group, sure) })),
+    // the first group stands for itself in the samples before, unless its row has no room for its name
+    ...groups.filter(({ group }) => group !== first.group || nameOnRow(group) !== group.name)
+      .map(({ group, sure }) => ({ wide: SAMPLE, words: groupWords(group), draw: sample(group, sure) })),
   ];
 }
 

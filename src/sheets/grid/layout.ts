@@ -1,12 +1,30 @@
 import { addDays, daysBetween, type IsoDate } from "../../quantity/calendar.js";
 import type { Cell, Group, Yard } from "../../farm/scenario.js";
 import type { Sheet } from "../made.js";
+import { GRID_FORM, printable, type PaperName } from "../paper.js";
 import type { Part } from "./parts.js";
 import type { Box } from "./svg.js";
 
-/** The drawing's size, mm: A4 landscape without its margins of 8 mm. */
-export const WIDTH = 281;
-export const HEIGHT = 193.4;
+/** The drawing's size in mm as on A4, where it is drawn at full size. */
+export interface Canvas {
+  readonly width: number;
+  readonly height: number;
+  /** How much larger it is on its paper. */
+  readonly scale: number;
+}
+
+const A4_WIDTH = 281;
+const A4_HEIGHT = 194;
+/** Left free below the drawing, mm: rounding must not push it onto a page of its own. */
+const SPARE = 0.6;
+
+/** As large as the paper takes it, laid out anew for the paper's own form: letter holds more rows, tabloid wider days. */
+export function canvasOf(paper: PaperName): Canvas {
+  const { w, h } = printable(paper, GRID_FORM);
+  const scale = Math.min(w / A4_WIDTH, h / A4_HEIGHT);
+  return { width: w / scale, height: h / scale - SPARE, scale };
+}
+
 /** Frames keep this from the edge, else a printer cuts them. */
 export const EDGE = 0.6;
 
@@ -15,7 +33,7 @@ const RIGHT = 25;
 const MOST_DAY_WIDTH = 4.6;
 const ROW_MOST = 5.95;
 const ROW_LEAST = 4.6;
-const GROUP_ROW = 5.9;
+export const GROUP_ROW = 5.9;
 const BETWEEN_FIELDS = 1.3;
 
 /** Heights of the head, from the top: title, months, how sure, Mondays, days. */
@@ -31,6 +49,7 @@ export interface Row<T> {
 
 /** Where the days of one sheet stand, mm. */
 export interface Frame {
+  readonly canvas: Canvas;
   readonly sheet: Sheet;
   readonly part: Part;
   readonly left: number;
@@ -55,19 +74,19 @@ export interface Layout extends Frame {
 }
 
 /** Rows of cells and yards that fit beside so many groups and lines at the foot. */
-export function rowsThatFit(groups: number, fields: number, footHeight: number): number {
-  return Math.max(1, Math.floor((HEIGHT - EDGE - groundTopOf(groups) - footHeight - fields * BETWEEN_FIELDS) / ROW_LEAST + 1e-6));
+export function rowsThatFit({ height }: Canvas, groups: number, fields: number, footHeight: number): number {
+  return Math.max(1, Math.floor((height - EDGE - groundTopOf(groups) - footHeight - fields * BETWEEN_FIELDS) / ROW_LEAST + 1e-6));
 }
 
 function groundTopOf(groups: number): number {
   return HEAD.end + groups * GROUP_ROW + 2 * COUNT_ROW + NOTES_ROW;
 }
 
-export function frameOf(sheet: Sheet, part: Part): Frame {
+export function frameOf(sheet: Sheet, part: Part, canvas: Canvas): Frame {
   const left = EDGE + LEFT;
-  const dayWidth = Math.min(MOST_DAY_WIDTH, (WIDTH - 2 * EDGE - LEFT - RIGHT) / part.days.length);
+  const dayWidth = Math.min(MOST_DAY_WIDTH, (canvas.width - 2 * EDGE - LEFT - RIGHT) / part.days.length);
   const right = left + dayWidth * part.days.length;
-  return { sheet, part, left, right, edge: right + RIGHT, dayWidth };
+  return { sheet, part, canvas, left, right, edge: right + RIGHT, dayWidth };
 }
 
 export function layoutOf(frame: Frame, footHeight: number): Layout {
@@ -77,14 +96,14 @@ export function layoutOf(frame: Frame, footHeight: number): Layout {
     ...frame, countRow: COUNT_ROW,
     groups: groups.map((of, i) => ({ of, y: HEAD.end + i * GROUP_ROW, h: GROUP_ROW })),
     peopleY: under, movesY: under + COUNT_ROW, notesY: under + 2 * COUNT_ROW,
-    ...groundRows(frame.part, groundTopOf(groups.length), footHeight),
+    ...groundRows(frame, groundTopOf(groups.length), footHeight),
   };
 }
 
-function groundRows(part: Part, groundTop: number, footHeight: number): Pick<Layout, "cells" | "fields" | "yards" | "groundTop" | "groundEnd"> {
+function groundRows({ part, canvas }: Frame, groundTop: number, footHeight: number): Pick<Layout, "cells" | "fields" | "yards" | "groundTop" | "groundEnd"> {
   const count = part.fields.reduce((sum, field) => sum + field.cells.length, 0) + part.yards.length;
   const gaps = (part.fields.length - (part.yards.length > 0 ? 0 : 1)) * BETWEEN_FIELDS;
-  const h = Math.min(ROW_MOST, (HEIGHT - EDGE - groundTop - footHeight - gaps) / count);
+  const h = Math.min(ROW_MOST, (canvas.height - EDGE - groundTop - footHeight - gaps) / count);
   let y = groundTop;
   const cells: Row<Cell>[] = [];
   const fields: Layout["fields"][number][] = [];

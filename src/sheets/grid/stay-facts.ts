@@ -57,12 +57,15 @@ export interface RestFigure {
 export const REST_PT = 6.8;
 const LEAST_WIRE = 2.5;
 
-/** Days rested since grazers left; null for outline days, where it would claim too much, and where it would stand on something else. */
+/**
+ * Days rested since grazers left; null for outline days, where it would claim too much, where it would stand on something else, and where it
+ * stands already for the group that this one runs with.
+ */
 export function restOf(frame: Frame, stay: Stay, stays: readonly Stay[], shut: readonly ShutSpan[]): RestFigure | null {
   const { sheet, part } = frame;
   const grazed = stays.filter((other) => isGrazer(groupOf(sheet, other).kind) && other.lastDay < stay.firstDay);
   if (!isGrazer(groupOf(sheet, stay).kind) || stay.cell === null || grazed.length === 0 || sureOf(stay.firstDay, sheet.made) === "outline") return null;
-  if (!part.days.includes(stay.firstDay)) return null;
+  if (!part.days.includes(stay.firstDay) || stays.some((host) => runsBeside(sheet, stay, host))) return null;
   const days = daysBetween(grazed.map((other) => other.lastDay).sort().at(-1)!, stay.firstDay) - 1;
   const to = xOf(frame, stay.firstDay);
   const from = to - textWidth(String(days), REST_PT) - 0.9;

@@ -1,3 +1,5 @@
+import { usualEms, widestEms } from "./letter-widths.js";
+
 /** Text made safe inside elements and attributes. */
 export function escaped(text: string): string {
   return text.replaceAll("&", "&amp;").replaceAll("<", "&lt;").replaceAll(">", "&gt;").replaceAll('"', "&quot;");
@@ -35,7 +37,7 @@ export interface TextStyle {
   readonly anchor?: "start" | "middle" | "end";
   /** CSS class: colour, or a halo of paper round the letters. */
   readonly as?: string;
-  /** Room in mm; longer text is drawn narrower. */
+  /** Room in mm. Longer text is drawn narrower; one that would be longer in a wider font than the usual is held to its usual width. */
   readonly room?: number;
   /** Degrees, round the point where the text stands. */
   readonly turn?: number;
@@ -46,31 +48,41 @@ export const MM_PER_PT = 25.4 / 72;
 /** A line of text standing on y. */
 export function text(x: number, y: number, words: string, style: TextStyle): string {
   const size = style.pt * MM_PER_PT;
-  const wide = textWidth(words, style.pt, style.bold);
   const attributes = [
     `x="${mm(x)}" y="${mm(y)}" font-size="${mm(size)}"`,
     style.bold ? 'font-weight="700"' : "",
     style.italic ? 'font-style="italic"' : "",
     style.anchor && style.anchor !== "start" ? `text-anchor="${style.anchor}"` : "",
     style.as ? `class="${style.as}"` : "",
-    style.room !== undefined && wide > style.room ? `textLength="${mm(style.room)}" lengthAdjust="spacingAndGlyphs"` : "",
+    style.room === undefined ? "" : heldTo(words, style.pt, style.bold ?? false, style.room),
     style.turn ? `transform="rotate(${style.turn} ${mm(x)} ${mm(y)})"` : "",
   ];
   return `<text ${attributes.filter((one) => one !== "").join(" ")}>${escaped(words)}</text>`;
 }
 
-/** Widths of letters in thousandths of the size; letters not named here are as wide as a figure. From the font's own table (Liberation Sans, the widths of Arial). */
-const NARROW = "ijlI.,:;'!|";
-const SLIM = "ftr()/- []";
-const BROAD = "mwMWÄÖ%@";
-const CAPITALS = "ABCDEGHKNOPQRSUVXY&£€+=<>~";
-const WORST = 1.06;
+/** A screen of few dots fits each letter to them, which makes a line up to a fiftieth wider. */
+const FITTED_TO_DOTS = 1.02;
 
-/** About how wide a text is, mm; rather too wide than too narrow. */
+function heldTo(words: string, pt: number, bold: boolean, room: number): string {
+  const size = pt * MM_PER_PT;
+  if (widestEms(words, bold) * size * FITTED_TO_DOTS <= room) return "";
+  return `textLength="${mm(Math.min(room, usualEms(words, bold) * size))}" lengthAdjust="spacingAndGlyphs"`;
+}
+
+/** How wide a text is in the usual sans, mm. */
 export function textWidth(words: string, pt: number, bold = false): number {
-  let thousandths = 0;
-  for (const letter of words) {
-    thousandths += NARROW.includes(letter) ? 278 : SLIM.includes(letter) ? 333 : BROAD.includes(letter) ? 880 : CAPITALS.includes(letter) ? 722 : 556;
-  }
-  return (thousandths / 1000) * pt * MM_PER_PT * (bold ? WORST + 0.02 : 1);
+  return usualEms(words, bold) * pt * MM_PER_PT;
+}
+
+/** Letters may be drawn narrower down to this share of their width; beyond it a text is cut short. */
+const NARROWEST = 0.72;
+
+/** A name that fits its room, drawn narrower if need be; one that is still too long ends in "…". */
+export function cutTo(words: string, pt: number, bold: boolean, room: number): string {
+  const fits = (some: string): boolean => textWidth(some, pt, bold) * NARROWEST <= room;
+  if (fits(words)) return words;
+  const letters = [...words];
+  let count = letters.length;
+  while (count > 1 && !fits(`${letters.slice(0, count).join("").trimEnd()}…`)) count -= 1;
+  return `${letters.slice(0, count).join("").trimEnd()}…`;
 }

@@ -24,7 +24,7 @@ export function wire(layout: Layout, { y, h }: Row<Cell>, span: ShutSpan, rests:
     line(from, at, to, at, 'class="stroke" stroke-width="0.2"'),
     ...posts.map((x) => line(x, at - 1.1, x, at + 1.1, 'class="stroke" stroke-width="0.25"')),
     barbs(from, to, at, span.openShare > 0 ? 2 * BARB_EVERY : BARB_EVERY, apart),
-    ...spots.map((x) => text(x, at + 0.75, words, { pt: WORD_PT, italic: true, anchor: "middle", as: "rim wide" })),
+    ...spots.map((x) => text(x, at + 0.75, words, { pt: WORD_PT, italic: true, anchor: "middle", as: "rim wide", room: textWidth(words, WORD_PT) })),
   ].join("");
 }
 

@@ -1,5 +1,10 @@
+import { pageRule, type PageForm, type PaperName } from "../paper.js";
+
+const FORM: PageForm = { turned: "portrait", marginMm: 12 };
+
 /** Style of a pen's sheet: black on white, on screen as on paper, so that a drawing keeps its scale. */
-export const PEN_CSS = `
+export function penCss(paper: PaperName): string {
+  return `
 :root{--ink:#000;--paper:#fff;--line:#000;--fill:#fff}
 *{box-sizing:border-box;-webkit-print-color-adjust:exact;print-color-adjust:exact}
 body{margin:0;padding:12px;max-width:210mm;background:var(--paper);color:var(--ink);font:15px/1.4 system-ui,"Liberation Sans",Arial,sans-serif;font-variant-numeric:tabular-nums}
@@ -29,5 +34,6 @@ h3{font-size:15px;margin:10px 0 4px}
 .steps b{min-width:24px;text-align:right}.steps .peg{min-width:74px}
 .steps .lane-head{font-weight:700;break-after:avoid}
 .tick{flex:none;width:13px;height:13px;border:1px solid var(--ink)}
-@page{size:A4 portrait;margin:12mm}
+${pageRule(paper, FORM)}
 @media print{body{padding:0}.drawn{break-inside:avoid}h2,h3{break-after:avoid}}`.trim();
+}

@@ -7,19 +7,20 @@ import { dayMonth, spanWords } from "../day-words.js";
 import { areaWords } from "../figure-words.js";
 import { escaped } from "../grid/svg.js";
 import { headWords, markOf } from "../marks.js";
-import { PEN_CSS } from "./css.js";
+import { penCss } from "./css.js";
 import { penDrawing } from "./drawing.js";
 import { stepList } from "./steps.js";
 import { cellNotes, daysWords, penSentences, penTitle } from "./pen-words.js";
+import type { PaperName } from "../paper.js";
 import { printedPage } from "../printed-page.js";
 
 /** A pen's sheet: every drawing to scale, and the figures of all its cells. */
-export function penSheet(scenario: Scenario, pen: PenOnFarm, planned: boolean, cautions: readonly Caution[], words: Words): string {
+export function penSheet(scenario: Scenario, pen: PenOnFarm, planned: boolean, cautions: readonly Caution[], words: Words, paper: PaperName = "a4"): string {
   const { group, cells } = pen;
   const title = `${scenario.farm}: ${group.name} (${group.letter}), pen run`;
   const list = (rows: readonly string[]): string => (rows.length === 0 ? "" : `<ul>\n${rows.map((row) => `<li>${escaped(row)}</li>`).join("\n")}\n</ul>`);
   const notes = cells.flatMap((one) => cellNotes(one, dayMonth));
-  return printedPage(title, PEN_CSS, `<h1>${escaped(title)}</h1>
+  return printedPage(title, penCss(paper), `<h1>${escaped(title)}</h1>
 <p>${escaped(`${headWords(group)}. ${penTitle(pen, scenario.units)}.`)}</p>
 ${list(penSentences(pen, planned, scenario.units))}
 ${drawn(cells, planned).map((one, i) => cellSection(scenario, pen, one, planned, i + 1, words)).join("\n")}

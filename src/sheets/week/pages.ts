@@ -1,6 +1,6 @@
 import { linesIn } from "../fit.js";
 import { MM_PER_PT } from "../grid/svg.js";
-import type { WeekRow } from "./rows.js";
+import type { WeekLine, WeekRow } from "./rows.js";
 
 /** Widths of the columns, mm, by what is left of the paper: day, morning, evening, at night, counted, note. */
 export function columnsMm(wide: number): readonly number[] {
@@ -21,9 +21,9 @@ const STAND_MM = 5.7;
 
 /** About how tall a day is, mm; rather too tall than too low. */
 function rowMm(row: WeekRow, columns: readonly number[], pt: number): number {
-  const told = (words: string, room: number): number => linesIn(words, room - PADDING_MM - TICK_MM, pt) * pt * MM_PER_PT * LEADING + AIR_MM;
-  const morning = (row.moves.length > 0 ? row.moves.length * 7.6 : 5.6) + row.morning.reduce((sum, { words }) => sum + told(words, columns[1]!), 0);
-  const evening = row.evening.reduce((sum, { words }) => sum + told(words, columns[2]!), 0);
+  const told = ({ words, strong }: WeekLine, room: number): number => linesIn(words, room - PADDING_MM - TICK_MM, pt, strong) * pt * MM_PER_PT * LEADING + AIR_MM;
+  const morning = (row.moves.length > 0 ? row.moves.length * 7.6 : 5.6) + row.morning.reduce((sum, line) => sum + told(line, columns[1]!), 0);
+  const evening = row.evening.reduce((sum, line) => sum + told(line, columns[2]!), 0);
   const nights = row.stands.length * STAND_MM;
   return Math.max(16, morning, evening, nights) + 2.2;
 }

@@ -14,6 +14,12 @@ const SANS = [
   { name: "Liberation Sans", folder: "/usr/share/fonts/truetype/liberation" },
 ] as const;
 
+/** Letters as a printer sets them: a screen fits each to its dots, which makes a line up to a fiftieth wider. */
+const UNFITTED = ["pattern", "font"].map((target) => `<match target="${target}"><edit name="hinting" mode="assign"><bool>false</bool></edit><edit name="hintstyle" mode="assign"><const>hintnone</const></edit></match>`).join("");
+
+/** Without their sisters: asked for a sans that is not there, a machine takes the first it finds. */
+const rejected = (folder: string): string => ["Serif", "Mono", "Math", "Condensed", "Narrow"].map((one) => `<selectfont><rejectfont><glob>${folder}/*${one}*</glob></rejectfont></selectfont>`).join("");
+
 let made: readonly FontSet[] | null = null;
 
 /** A set with each sans alone that the machine has; where it has neither, its own fonts as they are. */
@@ -29,7 +35,7 @@ function setsOf(): readonly FontSet[] {
   process.once("exit", () => rmSync(folder, { recursive: true, force: true }));
   return there.map(({ name, folder: fonts }, i) => {
     const config = join(folder, `${i}.conf`);
-    writeFileSync(config, `<?xml version="1.0"?><!DOCTYPE fontconfig SYSTEM "fonts.dtd"><fontconfig><dir>${fonts}</dir><cachedir>${join(folder, `cache-${i}`)}</cachedir></fontconfig>`);
+    writeFileSync(config, `<?xml version="1.0"?><!DOCTYPE fontconfig SYSTEM "fonts.dtd"><fontconfig><dir>${fonts}</dir><cachedir>${join(folder, `cache-${i}`)}</cachedir>${rejected(fonts)}${UNFITTED}</fontconfig>`);
     return { name, env: { FONTCONFIG_FILE: config } };
   });
 }

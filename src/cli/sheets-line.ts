@@ -1,0 +1,30 @@
+import { CHANGE_OPTION, flag, JSON_OPTION, needed, valued, withExamples, type CommandLine } from "./command-line.js";
+import { EXAMPLES, SHEETS } from "./examples.js";
+import { PAPER_NAMES } from "../sheets/paper.js";
+import { FORMATS, readSheetsOptions } from "./sheets-options.js";
+import { SHEET_KINDS, TAKES } from "./sheets-table.js";
+import { sheetsCommand } from "./sheets.js";
+
+const OPTIONS = {
+  sheet: valued(`Which: ${Object.keys(SHEET_KINDS).join(", ")}; several with commas between`),
+  day: valued("Day of a sheet that is of one day, 2027-06-15; today unless given"),
+  week: valued("Any day of the week of a sheet that is of one week; this week unless given"),
+  month: valued("Month of a sheet that is of one month, 2027-06; this month unless given"),
+  paper: valued(`${PAPER_NAMES.join(", ")}; letter on a farm in US units, else a4, unless given`),
+  as: valued(`${FORMATS.join(", ")}; html unless given`),
+  out: valued("Folder for the files; the plan's own unless given, text to the terminal"),
+  columns: valued("Width of text, in characters"),
+  replace: flag("Write over files that are there"),
+  ...CHANGE_OPTION,
+  ...JSON_OPTION,
+};
+
+export const sheetsLine: CommandLine = {
+  name: "sheets",
+  takes: "a farm file and a plan",
+  options: Object.keys(OPTIONS),
+  add: (cli, screen, choose) =>
+    cli.command("sheets <farm> <plan>", SHEETS, (command) =>
+      withExamples(command, EXAMPLES.sheets).positional("farm", needed("Farm file")).positional("plan", needed("plan.json, or a grid as CSV")).options(OPTIONS), (given) =>
+      choose(() => sheetsCommand({ ...readSheetsOptions(given, TAKES), farm: given.farm, plan: given.plan, replace: given.replace }, screen))),
+};
