@@ -1,8 +1,9 @@
 import { basename } from "node:path";
+import { NO_CALLS, readCalls, type Calls } from "../farm/calls.js";
 import type { Finding, Result } from "../farm/finding.js";
 import type { Scenario } from "../farm/scenario.js";
 import { formDifferences } from "../farm/form-differences.js";
-import { readFarm, readTextFile } from "../files/read.js";
+import { isThere, readFarm, readTextFile } from "../files/read.js";
 import { loadTables } from "../files/tables.js";
 import type { PlanFile } from "../plan/plan-file.js";
 import type { Plan } from "../plan/plan.js";
@@ -66,4 +67,11 @@ function changedWords(then: string | null, now: string | null): string {
 function valueOf<T>(result: Result<T>): Opened<T> {
   if (!result.ok) throw new InputFault(result.findings);
   return { value: result.value, notes: result.notes };
+}
+
+/** Whom to call: the file named, or the one beside the farm file ("withy-end.calls.yaml"); nobody where there is none. */
+export function openCalls(farm: string, named: string | null): Calls {
+  const path = named ?? farm.replace(/(\.ya?ml)?$/, ".calls.yaml");
+  if (named === null && !isThere(path)) return NO_CALLS;
+  return valueOf(readCalls(valueOf(readTextFile(path)).value, basename(path))).value;
 }

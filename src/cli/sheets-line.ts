@@ -13,6 +13,7 @@ const OPTIONS = {
   paper: valued(`${PAPER_NAMES.join(", ")}; letter on a farm in US units, else a4, unless given`),
   as: valued(`${FORMATS.join(", ")}; html unless given`),
   out: valued("Folder for the files; the plan's own unless given, text to the terminal"),
+  calls: valued("File of people to call, for the day sheet; farm-file-name.calls.yaml beside the farm file unless given"),
   columns: valued("Width of text, in characters"),
   replace: flag("Write over files that are there"),
   ...CHANGE_OPTION,

@@ -15,7 +15,7 @@ export type Stretch = (typeof STRETCHES)[number];
 /** Sheets by name, and the stretch that each is of; null of the whole season. */
 export type Takes = Readonly<Record<string, Stretch | null>>;
 
-type TypedOption = "sheet" | Stretch | "out" | "paper" | "as" | "columns" | "change";
+type TypedOption = "sheet" | "calls" | Stretch | "out" | "paper" | "as" | "columns" | "change";
 export type TypedSheetsOptions = Readonly<Partial<Record<TypedOption, Typed>>>;
 
 export interface SheetsOptions {
@@ -23,6 +23,8 @@ export interface SheetsOptions {
   /** First days of the stretches that were named: the day, a Monday, a first of the month. */
   readonly from: Readonly<Record<Stretch, IsoDate | null>>;
   readonly out: string | null;
+  /** File of calls; null for the one beside the farm file, where there is one. */
+  readonly calls: string | null;
   /** Null: as the farm's units have it. */
   readonly paper: PaperName | null;
   readonly as: Format;
@@ -41,6 +43,7 @@ export function readSheetsOptions(typed: TypedSheetsOptions, takes: Takes): Shee
   const options = {
     sheets, from: { day: startOf("day", typed.day, say), week: startOf("week", typed.week, say), month: startOf("month", typed.month, say) },
     out: typed.out === undefined ? null : named("out", typed.out, say),
+    calls: typed.calls === undefined ? null : named("calls", typed.calls, say),
     paper: oneOf("paper", typed.paper, PAPER_NAMES, say),
     as: oneOf("as", typed.as, FORMATS, say) ?? "html",
     columns: columnsOf(typed.columns, say),

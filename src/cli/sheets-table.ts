@@ -1,4 +1,7 @@
 import type { Plan } from "../plan/plan.js";
+import type { Calls } from "../farm/calls.js";
+import { daySheetHtml } from "../sheets/day/day-sheet-html.js";
+import { daySheetText } from "../sheets/day/day-sheet-text.js";
 import type { Scenario } from "../farm/scenario.js";
 import type { IsoDate } from "../quantity/calendar.js";
 import type { Sheet } from "../sheets/made.js";
@@ -20,6 +23,9 @@ import type { Stretch, Takes } from "./sheets-options.js";
 export interface SheetInput extends Sheet {
   readonly words: Words;
   readonly paper: PaperName;
+  readonly printedOn: IsoDate;
+  /** Whom to call, from the owner's own file. */
+  readonly calls: Calls;
   /** The day asked for, the Monday of the week or the first of the month; the season's first day of a sheet that takes none. */
   readonly day: IsoDate;
 }
@@ -53,6 +59,12 @@ export const SHEET_KINDS: Readonly<Record<string, SheetKind>> = {
     names: (_scenario, _plan, day) => [`week-${day}`],
     html: (input) => [weekSheetHtml(input, input.words, { week: input.day, paper: input.paper })],
     txt: (input, _screen, columns) => weekSheetText(input, input.words, input.day, columns),
+  },
+  day: {
+    takes: "day",
+    names: (_scenario, _plan, day) => [`day-${day}`],
+    html: (input) => [daySheetHtml(input, input.words, { day: input.day, printedOn: input.printedOn, calls: input.calls, paper: input.paper }, () => null)],
+    txt: (input, _screen, columns) => daySheetText(input, input.words, { day: input.day, printedOn: input.printedOn, calls: input.calls }, columns),
   },
   pens: {
     takes: null,

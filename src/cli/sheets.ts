@@ -5,7 +5,7 @@ import { loadCatalogue } from "../files/words.js";
 import type { OutFile } from "../files/write.js";
 import { wordsOf } from "../words/words.js";
 import { madeOfRead, todayHere } from "./made.js";
-import { openFarm, openPlanFile } from "./open.js";
+import { openCalls, openFarm, openPlanFile } from "./open.js";
 import { refuseWhatIsThere, writeOut } from "./out-folder.js";
 import { commandLineFinding, type Outcome } from "./outcome.js";
 import { widthOf, type Screen } from "./screen.js";
@@ -30,7 +30,7 @@ export async function sheetsCommand(given: SheetsGiven, screen: Screen): Promise
   const days = stretchesAsked(given, TAKES, scenario.season, today);
   const report = checkPlan(scenario, plan);
   const made = madeOfRead(scenario, file, report, today);
-  const input: Omit<SheetInput, "day"> = { scenario, plan, report, made, words: wordsOf(loadCatalogue()), paper: given.paper ?? usualPaper(scenario) };
+  const input: Omit<SheetInput, "day"> = { scenario, plan, report, made, words: wordsOf(loadCatalogue()), paper: given.paper ?? usualPaper(scenario), printedOn: today, calls: openCalls(given.farm, given.calls) };
   const asked = given.sheets.map((name, i) => ({ kind: SHEET_KINDS[name]!, input: { ...input, day: days[i]! } }));
   const done = await madeAs(given, asked, screen);
   const said = [...farm.notes, ...notes, ...(file === null ? [undated(given.plan)] : []), ...done.notes];

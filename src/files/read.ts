@@ -16,6 +16,11 @@ export function sha256(text: string): string {
   return createHash("sha256").update(text, "utf8").digest("hex");
 }
 
+/** Whether there is a file of that name. */
+export function isThere(path: string): boolean {
+  return existsSync(path);
+}
+
 /** Reads a text file in UTF-8, with or without a mark at its head. */
 export function readTextFile(path: string): Result<string> {
   const file = basename(path);

@@ -1,4 +1,5 @@
 import type { Group } from "../../farm/scenario.js";
+import { spanHolds } from "../../quantity/calendar.js";
 import { youngOn } from "../../farm/young.js";
 import type { Day } from "./context.js";
 import { groupOf } from "./context.js";
@@ -36,7 +37,8 @@ export function hasYoung(day: Day, names: readonly string[]): boolean {
 
 const NOT_ALONE = /bull|boar|sow/;
 
-/** Animals that nobody goes in with alone. */
+/** Animals that nobody goes in with alone: bull, boar, sow, and those that calve, lamb or farrow these days. */
 export function isNotAlone(day: Day, names: readonly string[]): boolean {
-  return names.some((name) => NOT_ALONE.test(groupOf(day, name).animalClass));
+  const births = (name: string): boolean => (day.scenario.handover.births[name] ?? []).some((span) => spanHolds(span, day.day));
+  return names.some((name) => NOT_ALONE.test(groupOf(day, name).animalClass) || births(name));
 }

@@ -27,7 +27,7 @@ export function waterStep(day: Day, group: string, place: Place): Step {
   return step(null, told[water]());
 }
 
-/** Feed by head, hay in a yard by the day; a line to write on where the farm file does not say what birds and pigs get. */
+/** Feed by head and what each gets, hay in a yard by the day; a line to write on where the farm file does not say what birds and pigs get. */
 export function feedStep(day: Day, group: string, place: Place): Step | null {
   const { words, replay, scenario } = day;
   const g = scenario.groups.findIndex((one) => one.name === group);
@@ -35,5 +35,8 @@ export function feedStep(day: Day, group: string, place: Place): Step | null {
     const kg = place.yard && day.t >= 0 ? Math.round(yardHayKg(scenario, replay.groups[g]!, day.t)) : 0;
     return kg > 0 ? step(null, words.pieces("day.feed.hay", { kg: words.figure(kg) })) : null;
   }
-  return step(null, words.pieces("day.feed.unknown"));
+  const feed = scenario.handover.feed[group];
+  if (!feed) return step(null, words.pieces("day.feed.unknown"));
+  const told = { what: feed.what, kg: words.figure(feed.kgPerHeadDay * groupOf(day, group).head, 1), each: words.figure(feed.kgPerHeadDay * 1000) };
+  return step(null, feed.lies === null ? words.pieces("day.feed.lies-unknown", told) : words.pieces("day.feed.known", { ...told, lies: feed.lies }));
 }

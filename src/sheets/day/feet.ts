@@ -1,6 +1,6 @@
 import { OWNER, TOWS, VET, type Calls } from "../../farm/calls.js";
 import { spanHolds, type IsoDate } from "../../quantity/calendar.js";
-import { cautionsFor } from "../../plan/cautions.js";
+import { cautionsFor, type Caution } from "../../plan/cautions.js";
 import type { Job } from "../../work/job.js";
 import type { Day } from "./context.js";
 import type { Bits, CallLine, Task } from "./model.js";
@@ -29,9 +29,16 @@ export function waitWords({ words }: Day, tasks: readonly Task[]): readonly Bits
   return [words.pieces("day.never-waits"), may.length === 0 ? words.pieces("day.may-wait.none") : words.pieces("day.may-wait", { tasks: words.list(may), n: may.length })];
 }
 
-/** The cautions of these animals on this day, and always the last. */
+/** What can hurt people first, then what kills animals; all others stand on the season's sheet. */
+const FIRST: readonly string[] = ["bull", "cow with calf", "sow", "boar", "tow", "fence", "pen", "hands", "dead birds", "heat", "bloat", "feed ban", "scraps"];
+const MOST_CAUTIONS = 6;
+
+/** The cautions of these animals on this day that matter most, and always the last. */
 export function cautionWords({ scenario, words, sheet, day }: Day): Bits {
-  const told = cautionsFor(scenario, sheet.plan).filter(({ days }) => days === null || spanHolds(days, day)).map(({ text }) => text);
+  const today = cautionsFor(scenario, sheet.plan).filter(({ days }) => days === null || spanHolds(days, day));
+  const rank = ({ topic }: Caution): number => (FIRST.includes(topic) ? FIRST.indexOf(topic) : FIRST.length);
+  const most = [...today].filter(({ topic }) => topic !== "codes").sort((a, b) => rank(a) - rank(b)).slice(0, MOST_CAUTIONS);
+  const told = [...most, ...today.filter(({ topic }) => topic === "codes")].map(({ text }) => text);
   return words.pieces("day.cautions", { cautions: told.join(" ") });
 }
 

@@ -10,17 +10,19 @@ export function isFenced(group: Group, place: Place | null): boolean {
 }
 
 /** The fence read and written down. */
-export function readingStep({ words }: Day): Step {
-  return step("reading", words.pieces("day.fence.reading", { kv: "none" }));
+export function readingStep(day: Day, name: string): Step {
+  const { usual, wool } = day.scenario.handover.leastKv;
+  const kind = groupOf(day, name).kind;
+  return step("reading", day.words.pieces("day.fence.reading", { kv: day.words.figure(kind === "sheep" || kind === "goats" ? wool : usual, 1) }));
 }
 
-export function onSteps(day: Day): readonly Step[] {
-  return [step("on", day.words.pieces("day.fence.on")), readingStep(day)];
+export function onSteps(day: Day, name: string): readonly Step[] {
+  return [step("on", day.words.pieces("day.fence.on")), readingStep(day, name)];
 }
 
 /** A fence that should be live: is it still? */
 export function stillOnSteps(day: Day, group: string, place: Place): readonly Step[] {
-  return isFenced(groupOf(day, group), place) ? [step("on", day.words.pieces("day.fence.still-on")), readingStep(day)] : [];
+  return isFenced(groupOf(day, group), place) ? [step("on", day.words.pieces("day.fence.still-on")), readingStep(day, group)] : [];
 }
 
 export function offStep({ words }: Day): Step {

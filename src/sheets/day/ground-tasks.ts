@@ -21,7 +21,7 @@ export function setTask(day: Day, job: Job, kit: KitRun): Draft {
     lines: [
       ...line(words, "take", kitSteps(day, job, kit)),
       ...line(words, "do", [offStep(day), step("net", fenceM > 0 && needsKit(day, name) ? words.pieces("day.do.set-fence", { m: words.figure(fenceM) }) : words.pieces("day.do.set-strip", { number: strip(day, job) }))]),
-      ...line(words, "fence", onSteps(day)),
+      ...line(words, "fence", onSteps(day, name)),
       ...line(words, "water", [waterStep(day, name, to), step(null, words.pieces("day.do.gates-shut"))]),
     ],
   };

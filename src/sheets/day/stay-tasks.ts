@@ -3,6 +3,7 @@ import { countSteps, headsOf, isNotAlone } from "./animals.js";
 import { groupOf, staysTo, type Day } from "./context.js";
 import { line, minutesOf, step, type Draft } from "./draft.js";
 import { feedStep, waterStep } from "./feed-and-water.js";
+import { takeStep } from "./told.js";
 import { isFenced, offStep, onSteps, stillOnSteps } from "./fence.js";
 import type { Line, Step } from "./model.js";
 
@@ -49,12 +50,12 @@ function penOn(day: Day, { group: name, to, positions }: Job): readonly Line[] {
   const netted = isFenced(group, to);
   const pens = group.strip?.each?.count ?? 1;
   return [
-    ...line(words, "take", [feedStep(day, name!, to!)]),
+    ...line(words, "take", [takeStep(day, name!), feedStep(day, name!, to!)]),
     ...line(words, "do", [
       netted ? offStep(day) : null, deadOut(day),
       step("net", netted ? words.pieces("day.do.net-on", { number: positions!.first }) : words.pieces("day.do.pull-on", { pens, number: positions!.first })),
     ]),
-    ...line(words, "fence", netted ? onSteps(day) : []),
+    ...line(words, "fence", netted ? onSteps(day, name!) : []),
     ...line(words, "water", [waterStep(day, name!, to!)]),
     ...line(words, "count", [...countSteps(day, [name!]), netted ? step("doors", words.pieces("day.do.door-last")) : null]),
   ];
@@ -65,7 +66,7 @@ function stripOn(day: Day, { group: name, to, positions }: Job): readonly Line[]
   return [
     ...line(words, "take", [feedStep(day, name!, to!)]),
     ...line(words, "do", [offStep(day), step("net", words.pieces("day.do.strip-fence", { number: positions!.first }))]),
-    ...line(words, "fence", [...onSteps(day), step("stock-in", words.pieces("day.do.strip-in"))]),
+    ...line(words, "fence", [...onSteps(day, name!), step("stock-in", words.pieces("day.do.strip-in"))]),
     ...line(words, "water", [waterStep(day, name!, to!)]),
     ...line(words, "count", countSteps(day, [name!])),
   ];

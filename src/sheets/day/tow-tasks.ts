@@ -6,7 +6,7 @@ import { feedStep, waterStep } from "./feed-and-water.js";
 import { isFenced, netAreaM2, offStep, onSteps } from "./fence.js";
 import type { Line, Step } from "./model.js";
 import { deadOut } from "./stay-tasks.js";
-import { layerNeedM2, wayWords } from "./told.js";
+import { layerNeedM2, takeStep, wayWords } from "./told.js";
 
 /** A house or pens towed: made ready and towed directly one after the other. `moved` is a move to other ground or a step on the same. */
 export function towTasks(day: Day, moved: Job, look: Job | undefined): readonly Draft[] {
@@ -30,7 +30,7 @@ function readyLines(day: Day, { group: name, from, to }: Job): readonly Line[] {
   const group = groupOf(day, name!);
   const netted = isFenced(group, from);
   return [
-    ...line(words, "take", [feedStep(day, name!, to!)]),
+    ...line(words, "take", [takeStep(day, name!), feedStep(day, name!, to!)]),
     ...line(words, "do", [
       netted ? offStep(day) : null, step(null, words.pieces("day.do.still-shut")), deadOut(day),
       netted ? step("net", words.pieces("day.do.roll-net", { nets: group.strip?.nets ?? 0 })) : null, step(null, words.pieces("day.do.hitch")),
@@ -48,7 +48,7 @@ function towLines(day: Day, { group: name, to, positions }: Job): readonly Line[
       to!.yard ? step(null, words.pieces("day.do.set-down-yard")) : step(null, words.pieces("day.do.set-down", { number: positions?.first ?? 1 })),
       netted ? netStep(day, name!) : null,
     ]),
-    ...line(words, "fence", netted ? onSteps(day) : []),
+    ...line(words, "fence", netted ? onSteps(day, name!) : []),
     ...line(words, "water", [waterStep(day, name!, to!)]),
     ...line(words, "count", [...countSteps(day, [name!]), step("doors", words.pieces("day.do.door-last"))]),
   ];

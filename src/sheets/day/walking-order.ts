@@ -11,7 +11,8 @@ export function inWalkingOrder(day: Day, drafts: readonly Draft[]): readonly Dra
 
 /** Who leaves ground comes before who enters it. */
 function withGround(drafts: readonly Draft[]): readonly Draft[] {
-  const leaves = (draft: Draft, place: Place | null): boolean => place !== null && !place.yard && draft.from?.name === place.name && draft.to?.name !== place.name && draft.to !== null;
+  const leaves = (draft: Draft, place: Place | null): boolean =>
+    place !== null && !place.yard && draft.from?.name === place.name && draft.to?.name !== place.name && draft.to !== null;
   return drafts.map((draft) => {
     const enters = draft.from?.name !== draft.to?.name ? draft.to : null;
     const before = drafts.filter((other) => other !== draft && leaves(other, enters)).map(({ key }) => key);
