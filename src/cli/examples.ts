@@ -11,7 +11,7 @@ export const FEED = "Grass against mouths week by week: where it pinches, what t
 export const WEATHER = "Try a plan on dry, usual and wet years with late moves: in which week it fails, and what hay to hold";
 export const CHECK = "Check a plan against all rules: plan.json, or a grid typed in a spreadsheet (CSV)";
 export const PENS = "Pens, nets and pigs' strips by cell: positions that fit, ground covered, nitrogen, how long to stand; drawn to scale";
-export const SHEETS = "Sheets of a plan for the wall and the pocket: season, month, week, pens; as HTML or PDF on your paper, or as text";
+export const SHEETS = "Sheets of a plan for the wall and the pocket: season, month, week, day, pens; as HTML or PDF on your paper, or as text";
 export const TRY = "What if? Plan the farm as it is and with each change, and say what differs";
 export const WHY = "Why a group is where it is on a day, why not elsewhere, or what a cell could be used for";
 
