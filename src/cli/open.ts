@@ -71,7 +71,11 @@ function valueOf<T>(result: Result<T>): Opened<T> {
 
 /** Whom to call: the file named, or the one beside the farm file ("withy-end.calls.yaml"); nobody where there is none. */
 export function openCalls(farm: string, named: string | null): Calls {
-  const path = named ?? farm.replace(/(\.ya?ml)?$/, ".calls.yaml");
+  const path = named ?? callsBeside(farm);
   if (named === null && !isThere(path)) return NO_CALLS;
   return valueOf(readCalls(valueOf(readTextFile(path)).value, basename(path))).value;
+}
+
+function callsBeside(farm: string): string {
+  return farm.replace(/(\.ya?ml)?$/, ".calls.yaml");
 }
