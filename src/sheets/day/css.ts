@@ -4,7 +4,7 @@ import { PLATE_CSS } from "../plate.js";
 export const DAY_CSS = `*{box-sizing:border-box;-webkit-print-color-adjust:exact;print-color-adjust:exact}
 body{margin:0;padding:12px;background:#fff;color:#000;font:11pt/5.2mm system-ui,"Liberation Sans",Arial,sans-serif;font-variant-numeric:tabular-nums;overflow-wrap:anywhere}
 p{margin:0}h1{font-size:21pt;line-height:9.5mm;margin:0 0 1.5mm}.again h1{font-size:13pt;line-height:6mm;margin:0 0 1mm;display:flex;justify-content:space-between;gap:5mm}
-.page{break-after:page;max-width:192mm}.page:last-child{break-after:auto}
+.page{break-after:page}.page:last-child{break-after:auto}
 .before{border:.6mm solid #000;padding:1.4mm 2mm;margin:0 0 1.6mm}.before .ask{font-size:12pt;line-height:5.8mm}.before .boxes{display:flex;flex-wrap:wrap;gap:0 6mm;line-height:5.8mm}
 .top{display:flex;gap:4mm;align-items:flex-start;margin:0 0 1.6mm}.top .said{flex:1;min-width:0}.top .said p{margin:0 0 .8mm}.top .map{flex:none;line-height:0}
 h2.bar{display:flex;justify-content:space-between;align-items:baseline;gap:5mm;background:#000;color:#fff;font-size:11.5pt;line-height:5.8mm;padding:.3mm 2mm;margin:0 0 .8mm}h2.bar span:last-child{font-weight:400;text-align:right}

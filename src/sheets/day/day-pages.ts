@@ -30,8 +30,23 @@ export function callsWords(sheet: DaySheet, words: Words): Bits {
   return words.pieces("day.wrong-overleaf", { calls: sheet.calls.map(({ who, what }) => `${who}: ${what ?? sheet.notFilled}`).join(". ") });
 }
 
+/** How much smaller a day may be drawn so that it stands on one sheet: 9.9 points are still read at a gate. */
+const SCALES = [1, 0.95, 0.9];
+
+export interface DayPages {
+  readonly scale: number;
+  readonly pages: readonly (readonly PagePart[])[];
+}
+
+/** In the largest size in which the day stands on one sheet; full size and more sheets where none does. */
+export function fittedPages(sheet: DaySheet, words: Words, { w, h, map }: PageSize): DayPages {
+  const drawn = (scale: number): DayPages => ({ scale, pages: pagesOfDay(sheet, words, { w: w / scale, h: h / scale, map }) });
+  const full = drawn(1);
+  return full.pages.length === 1 ? full : (SCALES.slice(1).map(drawn).find(({ pages }) => pages.length === 1) ?? full);
+}
+
 /** Breaks a day between tasks: all on one page where it fits, else the evening on its own where that saves a page, else as many as fit. */
-export function pagesOfDay(sheet: DaySheet, words: Words, size: PageSize): readonly (readonly PagePart[])[] {
+function pagesOfDay(sheet: DaySheet, words: Words, size: PageSize): readonly (readonly PagePart[])[] {
   const tasks = sheet.parts.flatMap((part) => part.tasks.map((task) => ({ part, task, mm: taskMm(task, size.w, rightWords(task, words)) })));
   const most = (page: number, last: boolean): number =>
     size.h - (page === 0 ? topMm(sheet, size.w, size.map) : SMALL_HEAD_MM)

@@ -1,12 +1,12 @@
 import type { Scenario } from "../../farm/scenario.js";
 import type { Words } from "../../words/words.js";
-import { escaped } from "../grid/svg.js";
+import { escaped, mm } from "../grid/svg.js";
 import type { Sheet } from "../made.js";
 import { pageRule, printable, SHEET_FORM, type PaperName } from "../paper.js";
 import { plate } from "../plate.js";
 import { printedPage } from "../printed-page.js";
 import { DAY_CSS } from "./css.js";
-import { callsWords, pagesOfDay, rightWords, type PagePart } from "./day-pages.js";
+import { callsWords, fittedPages, rightWords, type PagePart } from "./day-pages.js";
 import { daySheet, type DayOptions } from "./day-sheet.js";
 import type { Bits, DaySheet, Line, Step, Task } from "./model.js";
 
@@ -25,12 +25,13 @@ export interface DayPaper extends DayOptions {
 export function daySheetHtml(sheet: Sheet, words: Words, options: DayPaper, map: (tasks: readonly Task[]) => DayMap | null): string {
   const told = daySheet(sheet, words, options);
   const drawn = map(told.parts.flatMap(({ tasks }) => tasks));
-  const pages = pagesOfDay(told, words, { ...printable(options.paper, SHEET_FORM), map: drawn });
+  const { w, h } = printable(options.paper, SHEET_FORM);
+  const { scale, pages } = fittedPages(told, words, { w, h, map: drawn });
   const body = pages.map((parts, i) => {
     const sheetOf = words.say("day.sheet-of", { number: i + 1, of: pages.length });
     const head = i === 0 ? topOf(told, drawn) : `<header class="again"><h1><span>${escaped(told.title)}</span><span>${escaped(sheetOf)}</span></h1></header>`;
     const last = i === pages.length - 1;
-    return `<section class="page">${head}
+    return `<section class="page" style="max-width:${mm(w / scale)}mm${scale === 1 ? "" : `;zoom:${scale}`}">${head}
 ${parts.map((part) => partOf(part, sheet.scenario, words)).join("\n")}
 ${last ? bottomOf(told) : `<p class="overleaf">${html(callsWords(told, words))}</p>`}
 <p class="version">${html(told.foot)} ${escaped(sheetOf)}</p></section>`;

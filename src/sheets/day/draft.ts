@@ -1,24 +1,13 @@
-import type { Job, PartOfDay, Place } from "../../work/job.js";
+import type { Job } from "../../work/job.js";
 import type { Words } from "../../words/words.js";
-import type { Bits, Deed, Line, LineName, Step } from "./model.js";
+import type { Bits, Deed, Line, LineName, Step, Task } from "./model.js";
 
 /** A task before its place in the day is known. */
-export interface Draft {
-  readonly key: string;
-  readonly part: PartOfDay;
-  readonly jobs: readonly Job[];
-  readonly group: string | null;
-  readonly title: string;
+export interface Draft extends Omit<Task, "number" | "minutes" | "timedWith"> {
   /** Of all people together, as the plan counts them. */
   readonly minutes: number;
   /** Task that has this one's minutes with its own. */
   readonly timedWith: string | null;
-  readonly people: number;
-  readonly tow: boolean;
-  readonly notAlone: boolean;
-  readonly from: Place | null;
-  readonly to: Place | null;
-  readonly lines: readonly Line[];
   /** Tasks to be done before it; it comes directly after `rightAfter`. */
   readonly after: readonly string[];
   readonly rightAfter: string | null;

@@ -11,13 +11,8 @@ const TICK_MM = 11;
 const GAP_MM = 4;
 const MARKS_MM = { box: 14, tick: 6, line: 44 } as const;
 
-/** Letters beyond Latin are as broad as the broadest. */
-function broad(words: string): string {
-  return words.replace(/[\u0370-\uffff]/g, "m");
-}
-
 export function widthOf(bits: Bits, pt = BODY_PT): number {
-  return bits.reduce((sum, { text, strong, mark }) => sum + (mark ? MARKS_MM[mark] : widestMm(broad(text), pt, strong) * (strong ? 1.1 : 1)), 0);
+  return bits.reduce((sum, { text, strong, mark }) => sum + (mark ? MARKS_MM[mark] : widestMm(text, pt, strong)), 0);
 }
 
 /** Lines that a paragraph takes at most; words too long for one are broken. */
