@@ -76,6 +76,16 @@ describe("what a sheet tells of the farm", () => {
     expect(text).toContain("Owner: 01632 960014");
   });
 
+  it("tells a US farm in pounds, gallons and feet", () => {
+    const american = { ...sheet, scenario: { ...sheet.scenario, units: "US" as const } };
+    const told = daySheetText(american, words, given("2027-06-16"), 100).replaceAll(/\s+/g, " ");
+    // a pound is 0.45359237 kg, a foot 0.3048 m: 7.5 kg, 125 g, 50 m, (12.5 m) squared
+    expect(told).toContain("Feed 16.5 lb layers pellets, 0.28 lb each");
+    expect(told).toContain("Net, 164 ft round the house in a square: 1681 sq ft");
+    // the cautions keep the figures of their standards
+    expect(told.split("Never waits")[0]).not.toMatch(/\d (kg|g|l|m|m²)\b/);
+  });
+
   it("leaves a line to write on where the farm file does not say", () => {
     const silent = { ...sheet, scenario: { ...sheet.scenario, handover: { ...sheet.scenario.handover, feed: {} } } };
     expect(daySheetText(silent, words, given("2027-06-16"), 100)).toContain("Feed, and where it lies: ____");

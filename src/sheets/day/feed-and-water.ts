@@ -1,6 +1,7 @@
 import { yardHayKg } from "../../check/hay-fed.js";
 import { isGrazer } from "../../farm/scenario.js";
 import type { Place } from "../../work/job.js";
+import { amountWords, doseWords } from "./amounts.js";
 import { cellOf, groupOf, type Day } from "./context.js";
 import { step } from "./draft.js";
 import type { Bits, Step } from "./model.js";
@@ -14,7 +15,7 @@ export function litresOf({ replay, scenario, t }: Day, group: string): number {
 /** What there is to look at, or to bring. */
 export function waterStep(day: Day, group: string, place: Place): Step {
   const { words } = day;
-  const litres = words.figure(litresOf(day, group));
+  const litres = amountWords(day, "volume", litresOf(day, group));
   if (groupOf(day, group).strip?.pen) return step(null, words.pieces("day.water.drinkers", { litres }));
   const water = cellOf(day, place.name)?.water ?? "trough";
   const told: Readonly<Record<typeof water, () => Bits>> = {
@@ -33,10 +34,10 @@ export function feedStep(day: Day, group: string, place: Place): Step | null {
   const g = scenario.groups.findIndex((one) => one.name === group);
   if (isGrazer(groupOf(day, group).kind)) {
     const kg = place.yard && day.t >= 0 ? Math.round(yardHayKg(scenario, replay.groups[g]!, day.t)) : 0;
-    return kg > 0 ? step(null, words.pieces("day.feed.hay", { kg: words.figure(kg) })) : null;
+    return kg > 0 ? step(null, words.pieces("day.feed.hay", { kg: amountWords(day, "weight", kg) })) : null;
   }
   const feed = scenario.handover.feed[group];
   if (!feed) return step(null, words.pieces("day.feed.unknown"));
-  const told = { what: feed.what, kg: words.figure(feed.kgPerHeadDay * groupOf(day, group).head, 1), each: words.figure(feed.kgPerHeadDay * 1000) };
+  const told = { what: feed.what, kg: amountWords(day, "weight", feed.kgPerHeadDay * groupOf(day, group).head, 1), each: doseWords(day, feed.kgPerHeadDay) };
   return step(null, feed.lies === null ? words.pieces("day.feed.lies-unknown", told) : words.pieces("day.feed.known", { ...told, lies: feed.lies }));
 }

@@ -1,5 +1,6 @@
 import type { Job } from "../../work/job.js";
 import { groupOf, type Day } from "./context.js";
+import { amountWords } from "./amounts.js";
 import { line, step, type Draft } from "./draft.js";
 import { waterStep } from "./feed-and-water.js";
 import { offStep, onSteps, reelsOf } from "./fence.js";
@@ -20,7 +21,7 @@ export function setTask(day: Day, job: Job, kit: KitRun): Draft {
     title: words.say("day.title.set", { to: to.name, group: name, day: words.weekday(job.for!) }),
     lines: [
       ...line(words, "take", kitSteps(day, job, kit)),
-      ...line(words, "do", [offStep(day), step("net", fenceM > 0 && needsKit(day, name) ? words.pieces("day.do.set-fence", { m: words.figure(fenceM) }) : words.pieces("day.do.set-strip", { number: strip(day, job) }))]),
+      ...line(words, "do", [offStep(day), step("net", fenceM > 0 && needsKit(day, name) ? words.pieces("day.do.set-fence", { m: amountWords(day, "length", fenceM) }) : words.pieces("day.do.set-strip", { number: strip(day, job) }))]),
       ...line(words, "fence", onSteps(day, name)),
       ...line(words, "water", [waterStep(day, name, to), step(null, words.pieces("day.do.gates-shut"))]),
     ],
@@ -37,7 +38,7 @@ function kitSteps(day: Day, job: Job, { fetchedFor }: KitRun): readonly Step[] {
   const { words } = day;
   if (!needsKit(day, job.group!)) return [kitLiesStep(day)];
   const { reels, reelM } = reelsOf(day, job.to!.name);
-  const kit = step(null, words.pieces("day.take.kit", { reels, m: words.figure(reelM) }));
+  const kit = step(null, words.pieces("day.take.kit", { reels, m: amountWords(day, "length", reelM) }));
   const fetched = fetchedFor.get(job.id);
   return [kit, fetched ? step(null, words.pieces("day.take.from", { to: job.to!.name, cell: fetched.from!.name })) : kitLiesStep(day)];
 }
@@ -53,7 +54,7 @@ export function collectTask(day: Day, job: Job, kit: KitRun): Draft {
     ...ON_GROUND, key: `collect:${job.group!}`, part: "morning", jobs: [job], group: job.group, minutes: job.minutes, timedWith: `move:${job.group!}`, from: job.from, to: job.from,
     title: words.say("day.title.collect", { cell }), after: [`move:${job.group!}`],
     lines: [
-      ...line(words, "do", [step("off", words.pieces("day.fence.still-off")), step("net", words.pieces("day.do.take-down", { reels, m: words.figure(reelM) })), step(null, bring)]),
+      ...line(words, "do", [step("off", words.pieces("day.fence.still-off")), step("net", words.pieces("day.do.take-down", { reels, m: amountWords(day, "length", reelM) })), step(null, bring)]),
     ],
   };
 }

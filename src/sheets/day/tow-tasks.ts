@@ -1,4 +1,5 @@
 import type { Job } from "../../work/job.js";
+import { amountWords } from "./amounts.js";
 import { countSteps, headsOf } from "./animals.js";
 import { groupOf, type Day } from "./context.js";
 import { line, minutesOf, step, type Draft } from "./draft.js";
@@ -59,10 +60,10 @@ export function netStep(day: Day, name: string): Step {
   const { words } = day;
   const group = groupOf(day, name);
   const nets = group.strip?.nets ?? 0;
-  const around = words.figure(Math.round(4 * (group.strip?.each?.sidesM[0] ?? 0)));
-  const area = words.figure(Math.floor(netAreaM2(group) + 1e-6));
+  const around = amountWords(day, "length", 4 * (group.strip?.each?.sidesM[0] ?? 0));
+  const area = amountWords(day, "ground", netAreaM2(group) / 10_000, 0, (value) => Math.floor(value + 1e-6));
   const need = layerNeedM2(group);
   const told = { nets, around, area, houses: group.strip?.each?.count ?? 1 };
-  const bits = need === null ? words.pieces("day.do.net", told) : words.pieces("day.do.net-need", { ...told, animals: headsOf(day, group), need: words.figure(Math.ceil(need)) });
+  const bits = need === null ? words.pieces("day.do.net", told) : words.pieces("day.do.net-need", { ...told, animals: headsOf(day, group), need: amountWords(day, "ground", need / 10_000, 0, (value) => Math.ceil(value - 1e-6)) });
   return step("net", bits);
 }
