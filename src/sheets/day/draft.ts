@@ -1,4 +1,4 @@
-import type { Job } from "../../work/job.js";
+import type { Job, Place } from "../../work/job.js";
 import type { Words } from "../../words/words.js";
 import type { Bits, Deed, Line, LineName, Step, Task } from "./model.js";
 
@@ -11,6 +11,8 @@ export interface Draft extends Omit<Task, "number" | "minutes" | "timedWith"> {
   /** Tasks to be done before it; it comes directly after `rightAfter`. */
   readonly after: readonly string[];
   readonly rightAfter: string | null;
+  /** Where one is when it is done, if not at `to`: fence kit is carried off. */
+  readonly endsAt?: Place;
 }
 
 export function step(deed: Deed | null, bits: Bits): Step {

@@ -9,7 +9,7 @@ import { leaveTask, moveTask } from "./move-tasks.js";
 import { sharedOut } from "./minutes.js";
 import { stayTask } from "./stay-tasks.js";
 import { towTasks } from "./tow-tasks.js";
-import { inWalkingOrder } from "./walking-order.js";
+import { walksOf } from "./walking-order.js";
 
 const CHANGES = ["arrive", "join", "part", "move"] as const;
 
@@ -47,19 +47,22 @@ export interface Numbered {
   readonly tasks: readonly Task[];
   /** Minutes of the walk round in the morning, as printed. */
   readonly round: number;
+  /** On foot through the day, m. */
+  readonly metres: number;
 }
 
 /** Tasks in the order in which they are walked, numbered through the day, with minutes that add up. */
 export function tasksOf(day: Day): Numbered {
-  const drafts = inWalkingOrder(day, draftsOf(day));
+  const walks = walksOf(day, draftsOf(day));
+  const drafts = walks.flatMap((walk) => walk.drafts);
   const counted = drafts.filter((one) => one.minutes > 0 && one.timedWith === null);
   const shown = sharedOut([...counted.map((one) => one.minutes), day.work.roundMinutes]);
   const numberOf = (key: string): number => drafts.findIndex((one) => one.key === key) + 1;
   const tasks = drafts.map((draft, i) => {
-    const { timedWith, after: _after, rightAfter: _rightAfter, ...rest } = draft;
+    const { timedWith, after: _after, rightAfter: _rightAfter, endsAt: _endsAt, ...rest } = draft;
     const at = counted.indexOf(draft);
     return { ...rest, number: i + 1, minutes: at < 0 ? null : shown[at]!, timedWith: timedWith === null || numberOf(timedWith) === 0 ? null : numberOf(timedWith) };
   });
-  return { tasks, round: shown.at(-1) ?? 0 };
+  return { tasks, round: shown.at(-1) ?? 0, metres: walks.reduce((sum, { metres }) => sum + metres, 0) };
 }
 
