@@ -63,7 +63,7 @@ export const SHEET_KINDS: Readonly<Record<string, SheetKind>> = {
   day: {
     takes: "day",
     names: (_scenario, _plan, day) => [`day-${day}`],
-    html: (input) => [daySheetHtml(input, input.words, { day: input.day, printedOn: input.printedOn, calls: input.calls, paper: input.paper }, () => null)],
+    html: (input) => [daySheetHtml(input, input.words, { day: input.day, printedOn: input.printedOn, calls: input.calls, paper: input.paper })],
     txt: (input, _screen, columns) => daySheetText(input, input.words, { day: input.day, printedOn: input.printedOn, calls: input.calls }, columns),
   },
   pens: {

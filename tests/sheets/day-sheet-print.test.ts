@@ -10,7 +10,7 @@ const words = englishWords();
 describe.each(["a4", "letter"] as const)("day sheets on %s", (paper) => {
   const press = usePress();
   const sheetOf = (farm: "withy-end" | "rushy-leys", day: string): string =>
-    daySheetHtml(plannedFarm(farm), words, { day, printedOn: "2027-04-01", calls: NO_CALLS, paper }, () => null);
+    daySheetHtml(plannedFarm(farm), words, { day, printedOn: "2027-04-01", calls: NO_CALLS, paper });
 
   it.skipIf(!BROWSER)("print a day with a move on one page, whole and readable", async () => {
     expect(await press.faults(sheetOf("rushy-leys", "2027-06-13"), paper, { pages: 1 })).toEqual([]);

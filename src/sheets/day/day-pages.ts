@@ -2,7 +2,7 @@ import type { Words } from "../../words/words.js";
 import { bottomMm, footMm, linesOf, LINE_MM, taskMm, topMm } from "./heights.js";
 import type { Bits, DayPart, DaySheet, Task } from "./model.js";
 
-const BAR_MM = 7.4;
+const BAR_MM = 6.7;
 const SMALL_HEAD_MM = 9;
 
 /** Tasks of a part of the day on a page; `goesOn` where it began on the page before. */
@@ -15,8 +15,9 @@ export interface PagePart {
 export interface PageSize {
   readonly w: number;
   readonly h: number;
-  readonly map: { readonly w: number; readonly h: number } | null;
 }
+
+type MapSize = PageSize;
 
 /** Minutes and people at the right of a task's title. */
 export function rightWords(task: Task, words: Words): string {
@@ -33,23 +34,33 @@ export function callsWords(sheet: DaySheet, words: Words): Bits {
 /** How much smaller a day may be drawn so that it stands on one sheet: 9.9 points are still read at a gate. */
 const SCALES = [1, 0.95, 0.9];
 
-export interface DayPages {
+export interface DayPages<M> {
   readonly scale: number;
+  readonly map: M;
   readonly pages: readonly (readonly PagePart[])[];
 }
 
-/** In the largest size in which the day stands on one sheet; full size and more sheets where none does. */
-export function fittedPages(sheet: DaySheet, words: Words, { w, h, map }: PageSize): DayPages {
-  const drawn = (scale: number): DayPages => ({ scale, pages: pagesOfDay(sheet, words, { w: w / scale, h: h / scale, map }) });
-  const full = drawn(1);
-  return full.pages.length === 1 ? full : (SCALES.slice(1).map(drawn).find(({ pages }) => pages.length === 1) ?? full);
+/**
+ * With the largest map, in the largest size in which the day stands on one sheet; full size, the smallest map and more sheets where none does.
+ *
+ * @param maps from the largest to the smallest
+ */
+export function fittedPages<M extends MapSize>(sheet: DaySheet, words: Words, { w, h }: PageSize, maps: readonly M[]): DayPages<M> {
+  const drawn = (scale: number, map: M): DayPages<M> => ({ scale, map, pages: pagesOfDay(sheet, words, { w: w / scale, h: h / scale }, map) });
+  for (const scale of SCALES) {
+    for (const map of maps) {
+      const day = drawn(scale, map);
+      if (day.pages.length === 1) return day;
+    }
+  }
+  return drawn(1, maps.at(-1)!);
 }
 
 /** Breaks a day between tasks: all on one page where it fits, else the evening on its own where that saves a page, else as many as fit. */
-function pagesOfDay(sheet: DaySheet, words: Words, size: PageSize): readonly (readonly PagePart[])[] {
+function pagesOfDay(sheet: DaySheet, words: Words, size: PageSize, map: MapSize): readonly (readonly PagePart[])[] {
   const tasks = sheet.parts.flatMap((part) => part.tasks.map((task) => ({ part, task, mm: taskMm(task, size.w, rightWords(task, words)) })));
   const most = (page: number, last: boolean): number =>
-    size.h - (page === 0 ? topMm(sheet, size.w, size.map) : SMALL_HEAD_MM)
+    size.h - (page === 0 ? topMm(sheet, size.w, map) : SMALL_HEAD_MM)
     - (last ? bottomMm(sheet, size.w) : footMm(sheet, size.w) + linesOf(callsWords(sheet, words), size.w) * LINE_MM + 2);
   const pages: (typeof tasks)[] = [[]];
   const used = (page: typeof tasks): number => page.reduce((sum, { mm, part }, i) => sum + mm + (i === 0 || page[i - 1]!.part !== part ? BAR_MM : 0), 0);

@@ -7,29 +7,26 @@ import { plate } from "../plate.js";
 import { printedPage } from "../printed-page.js";
 import { DAY_CSS } from "./css.js";
 import { callsWords, fittedPages, rightWords, type PagePart } from "./day-pages.js";
-import { daySheet, type DayOptions } from "./day-sheet.js";
-import type { Bits, DaySheet, Line, Step, Task } from "./model.js";
-
-/** A drawing of the farm with the tasks' numbers on it, and its size, mm. */
-export interface DayMap {
-  readonly svg: string;
-  readonly w: number;
-  readonly h: number;
-}
+import { dayOf } from "./context.js";
+import { dayMap, MAP_ROOMS, type DayMap } from "./day-map.js";
+import { sheetOf, type DayOptions } from "./day-sheet.js";
+import { printedLines, WRONG_SHARE, type PrintedLine } from "./heights.js";
+import type { Bits, DaySheet, Task } from "./model.js";
 
 export interface DayPaper extends DayOptions {
   readonly paper: PaperName;
 }
 
 /** A day's sheet as a page to print: one sheet of paper where it fits, else broken between tasks. */
-export function daySheetHtml(sheet: Sheet, words: Words, options: DayPaper, map: (tasks: readonly Task[]) => DayMap | null): string {
-  const told = daySheet(sheet, words, options);
-  const drawn = map(told.parts.flatMap(({ tasks }) => tasks));
+export function daySheetHtml(sheet: Sheet, words: Words, options: DayPaper): string {
+  const day = dayOf(sheet, words, options.day);
+  const told = sheetOf(day, options);
+  const tasks = told.parts.flatMap((part) => part.tasks);
   const { w, h } = printable(options.paper, SHEET_FORM);
-  const { scale, pages } = fittedPages(told, words, { w, h, map: drawn });
+  const { scale, pages, map } = fittedPages(told, words, { w, h }, MAP_ROOMS.map((room) => dayMap(day, tasks, told.onFoot, room)));
   const body = pages.map((parts, i) => {
     const sheetOf = words.say("day.sheet-of", { number: i + 1, of: pages.length });
-    const head = i === 0 ? topOf(told, drawn) : `<header class="again"><h1><span>${escaped(told.title)}</span><span>${escaped(sheetOf)}</span></h1></header>`;
+    const head = i === 0 ? topOf(told, map) : `<header class="again"><h1><span>${escaped(told.title)}</span><span>${escaped(sheetOf)}</span></h1></header>`;
     const last = i === pages.length - 1;
     return `<section class="page" style="max-width:${mm(w / scale)}mm${scale === 1 ? "" : `;zoom:${scale}`}">${head}
 ${parts.map((part) => partOf(part, sheet.scenario, words)).join("\n")}
@@ -39,10 +36,10 @@ ${last ? bottomOf(told) : `<p class="overleaf">${html(callsWords(told, words))}<
   return printedPage(`${told.farm}: ${told.title}`, `${DAY_CSS}\n${pageRule(options.paper, SHEET_FORM)}`, body.join("\n"));
 }
 
-function topOf({ title, before, head }: DaySheet, map: DayMap | null): string {
-  const boxes = before.boxes.length === 0 ? "" : `<p class="boxes">${before.boxes.map((bits) => `<span>${html(bits)}</span>`).join("")}</p>`;
-  return `<header><h1>${escaped(title)}</h1><div class="before"><p class="ask">${html(before.ask)}</p>${boxes}</div>
-<div class="top"><div class="said">${head.map((bits) => `<p>${html(bits)}</p>`).join("")}</div>${map ? `<div class="map">${map.svg}</div>` : ""}</div></header>`;
+function topOf({ title, before, head }: DaySheet, map: DayMap): string {
+  const boxes = before.boxes.map((bits) => ` <span class="nb at">${html(bits)}</span>`).join("");
+  return `<header><h1>${escaped(title)}</h1><p class="before">${html(before.ask)}${boxes}</p>
+<div class="top"><div class="map" style="width:${mm(map.w)}mm">${map.svg}<p>${html(map.caption)}</p></div>${head.map((bits) => `<p>${html(bits)}</p>`).join("\n")}</div></header>`;
 }
 
 function partOf({ part, goesOn, tasks }: PagePart, scenario: Scenario, words: Words): string {
@@ -54,19 +51,11 @@ ${tasks.map((task) => taskOf(task, scenario, words)).join("\n")}`;
 function taskOf(task: Task, { groups }: Scenario, words: Words): string {
   const group = groups.find(({ name }) => name === task.group);
   return `<article class="task"><div class="number">${task.number}</div><div><h3>${group ? plate(group) : ""}<span class="what">${escaped(task.title)}</span><span class="right">${escaped(rightWords(task, words))}</span></h3>
-<div class="lines">${task.lines.map(lineOf).join("")}</div></div><div class="tickbox"></div></article>`;
+<div class="lines">${printedLines(task).map(lineOf).join("")}</div></div><div class="tickbox"></div></article>`;
 }
 
-function lineOf({ label, steps }: Line): string {
-  return `<p class="line"><b>${escaped(label)}</b><span>${steps.map(stepOf).join(" ")}</span></p>`;
-}
-
-/** A box stays with its words. */
-const SHORT = 40;
-
-function stepOf({ bits }: Step): string {
-  const short = bits.some(({ mark }) => mark !== undefined) && bits.reduce((sum, { text }) => sum + text.length, 0) <= SHORT;
-  return short ? `<span class="nb">${html(bits)}</span>` : html(bits);
+function lineOf({ label, steps }: PrintedLine): string {
+  return `<p class="line"><b>${escaped(label)}</b><span>${steps.map(({ bits, whole }) => (whole ? `<span class="nb">${html(bits)}</span>` : html(bits))).join(" ")}</span></p>`;
 }
 
 const MARKS = { box: "box", tick: "tick", line: "write" } as const;
@@ -77,8 +66,8 @@ function html(bits: Bits): string {
 
 function bottomOf({ waits, wrong, calls, notFilled, phone, doneBy, cautions }: DaySheet): string {
   const call = (who: string, what: string | null): string => `<p class="call"><span>${escaped(who)}</span>${what === null ? `<span class="not">${escaped(notFilled)}</span>` : `<span>${escaped(what)}</span>`}</p>`;
-  return `<div class="waits">${waits.map((bits) => `<p>${html(bits)}</p>`).join("")}</div>
-<div class="foot"><div><h2>${escaped(wrong.title)}</h2>${wrong.lines.map((bits) => `<p>${html(bits)}</p>`).join("")}<p>${html(phone)}</p></div>
+  return `<div class="waits"><p>${html(waits)}</p></div>
+<div class="foot" style="grid-template-columns:${WRONG_SHARE}fr ${mm(1 - WRONG_SHARE)}fr"><div><h2>${escaped(wrong.title)}</h2>${wrong.lines.map((bits) => `<p>${html(bits)}</p>`).join("")}<p>${html(phone)}</p></div>
 <div>${calls.map(({ who, what }) => call(who, what)).join("")}${call(doneBy, "")}</div></div>
 <p class="cautions">${html(cautions)}</p>`;
 }

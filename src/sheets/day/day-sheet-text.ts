@@ -15,9 +15,9 @@ export function daySheetText(sheet: Sheet, words: Words, options: DayOptions, co
   const told = daySheet(sheet, words, options);
   const lines = (bits: readonly Bits[]): readonly string[] => bits.flatMap((one) => wrapped(plain(one), columns, 0).split("\n"));
   return [
-    told.title.toUpperCase(), "", ...lines([told.before.ask, ...told.before.boxes]), "", ...lines(told.head),
+    told.title.toUpperCase(), "", ...lines([told.before.ask, ...told.before.boxes]), "", ...lines([...told.head, ...(told.onFoot.length > 0 ? [told.onFoot] : [])]),
     ...told.parts.flatMap((part) => partLines(part, sheet.scenario, words, columns)),
-    "", ...lines(told.waits), "", told.wrong.title.toUpperCase(), ...lines(told.wrong.lines), ...lines([told.phone]),
+    "", ...lines([told.waits]), "", told.wrong.title.toUpperCase(), ...lines(told.wrong.lines), ...lines([told.phone]),
     "", ...told.calls.map(({ who, what }) => `${who}: ${what ?? told.notFilled}`), `${told.doneBy}: ${MARKS.line}`, "", ...lines([told.cautions, told.foot]), "",
   ].join("\n");
 }

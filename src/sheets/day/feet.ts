@@ -24,9 +24,9 @@ export function phoneWords({ words }: Day, { phone }: Calls): Bits {
 }
 
 /** What may wait a day and what never does. */
-export function waitWords({ words }: Day, tasks: readonly Task[]): readonly Bits[] {
+export function waitWords({ words }: Day, tasks: readonly Task[]): Bits {
   const may = tasks.filter(({ key }) => /^(collect|walk|cut)/.test(key)).map(({ number }) => String(number));
-  return [words.pieces("day.never-waits"), may.length === 0 ? words.pieces("day.may-wait.none") : words.pieces("day.may-wait", { tasks: words.list(may), n: may.length })];
+  return [...words.pieces("day.never-waits"), { text: " ", strong: false }, ...(may.length === 0 ? words.pieces("day.may-wait.none") : words.pieces("day.may-wait", { tasks: words.list(may), n: may.length }))];
 }
 
 /** What can hurt people first, then what kills animals; all others stand on the season's sheet. */

@@ -11,7 +11,8 @@ export function checkBoxes(day: Day): readonly Bits[] {
   return standingBefore(day).filter(({ host }) => host === null).map((one) => boxOf(day, one));
 }
 
-function standingBefore({ before, work }: Day): readonly Standing[] {
+/** Where groups stand before anything is done. */
+export function standingBefore({ before, work }: Day): readonly Standing[] {
   if (before && before.standing.length > 0) return before.standing.filter(({ group }) => !before.jobs.some((job) => job.kind === "leave" && job.group === group));
   const come = (group: string): boolean => work.jobs.some((job) => job.group === group && job.kind === "arrive");
   return work.standing.filter(({ group }) => !come(group));

@@ -82,7 +82,9 @@ export interface DaySheet {
   /** Paragraphs between the first line and the tasks. */
   readonly head: readonly Bits[];
   readonly parts: readonly DayPart[];
-  readonly waits: readonly Bits[];
+  /** How far it is on foot through the day; empty where nothing is to be walked to. */
+  readonly onFoot: Bits;
+  readonly waits: Bits;
   readonly wrong: { readonly title: string; readonly lines: readonly Bits[] };
   readonly calls: readonly CallLine[];
   readonly notFilled: string;
