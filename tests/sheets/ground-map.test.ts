@@ -2,14 +2,14 @@
 import { describe, expect, it } from "vitest";
 import { NO_CALLS } from "../../src/farm/calls.js";
 import { dayOf } from "../../src/sheets/day/context.js";
-import { dayMap, MAP_ROOMS } from "../../src/sheets/day/day-map.js";
+import { dayMaps } from "../../src/sheets/day/day-map.js";
 import { sheetOf } from "../../src/sheets/day/day-sheet.js";
 import { groundPlan, type PlannedCell, type Point } from "../../src/sheets/map/ground-plan.js";
 import { roomInside } from "../../src/sheets/map/room-inside.js";
 import { englishWords, plannedFarm } from "../fixtures/planned-farm.js";
 import { largeSeason } from "./large-season.js";
 
-const ROOM = MAP_ROOMS.at(-1)!;
+const ROOM = { w: 62, h: 36 };
 const words = englishWords();
 
 function areaOf(ring: readonly Point[]): number {
@@ -58,8 +58,8 @@ describe("ground with a map", () => {
     expect(plan.cells.some(({ rings }) => rings.length > 1) || scenario.cells.every(({ boundary }) => boundary!.rings.length === 1)).toBe(true);
     const { yardAt, gates } = scenario.handover;
     for (const [name, [east, north]] of Object.entries(gates)) {
-      expect((plan.gates[name]![0] - plan.yard[0]) / plan.mmPerM!).toBeCloseTo(east - yardAt![0], 6);
-      expect((plan.yard[1] - plan.gates[name]![1]) / plan.mmPerM!).toBeCloseTo(north - yardAt![1], 6);
+      expect((plan.gates[name]![0] - plan.yard.at[0]) / plan.mmPerM!).toBeCloseTo(east - yardAt![0], 6);
+      expect((plan.yard.at[1] - plan.gates[name]![1]) / plan.mmPerM!).toBeCloseTo(north - yardAt![1], 6);
     }
   });
 
@@ -82,7 +82,7 @@ describe("what stands on it", () => {
     const day = dayOf(plannedFarm(farm), words, on);
     const told = sheetOf(day, { day: on, printedOn: "2027-04-01", calls: NO_CALLS });
     const tasks = told.parts.flatMap((part) => part.tasks);
-    return { day, tasks, svg: dayMap(day, tasks, told.onFoot, ROOM).svg };
+    return { day, tasks, svg: dayMaps(day, tasks, told.onFoot)[0]!.svg };
   };
   const textsOf = (svg: string): readonly string[] => [...svg.matchAll(/<text[^>]*>([^<]*)<\/text>/g)].map((found) => found[1]!);
 

@@ -1,7 +1,7 @@
 import { spanHolds } from "../../quantity/calendar.js";
 import { linesOf } from "./heights.js";
 import { groundPlan, type PlanRoom } from "../map/ground-plan.js";
-import { mapDrawing } from "../map/map-drawing.js";
+import { isReadable, mapDrawing, type OnMap } from "../map/map-drawing.js";
 import type { Mark } from "../map/marks-in-cell.js";
 import { shutGround } from "../shut-ground.js";
 import { fieldOf, groupOf, type Day } from "./context.js";
@@ -14,26 +14,36 @@ export interface DayMap {
   readonly caption: Bits;
   readonly w: number;
   readonly h: number;
+  /** Whether all names and numbers on it have room. */
+  readonly readable: boolean;
 }
 
 /** Rooms that a map is drawn for, mm: large where the day leaves so much paper. */
-export const MAP_ROOMS = [{ w: 88, h: 70 }, { w: 76, h: 54 }, { w: 66, h: 44 }, { w: 62, h: 36 }];
+const MAP_ROOMS = [{ w: 88, h: 70 }, { w: 76, h: 54 }, { w: 66, h: 44 }, { w: 62, h: 36 }] as const;
+
+/** The maps of a day, the largest first: those that can be read, or the largest if none can. */
+export function dayMaps(day: Day, tasks: readonly Task[], onFoot: Bits): readonly DayMap[] {
+  const maps = MAP_ROOMS.map((room) => dayMap(day, tasks, onFoot, room));
+  const readable = maps.filter((map) => map.readable);
+  return readable.length > 0 ? readable : maps.slice(0, 1);
+}
+
 const CAPTION_PT = 7.5;
 const CAPTION_MM = 3.3;
 
 /** The ground of a day: who stands where before it starts, where each task begins and ends, and what is left alone. */
-export function dayMap(day: Day, tasks: readonly Task[], onFoot: Bits, room: PlanRoom): DayMap {
+function dayMap(day: Day, tasks: readonly Task[], onFoot: Bits, room: PlanRoom): DayMap {
   const { scenario, words, sheet } = day;
   const plan = groundPlan(scenario, room);
   const places = [null, ...scenario.cells.map(({ name }) => name)];
   const shut = scenario.cells.filter((cell) => shutGround(sheet, cell).some((span) => span.openShare === 0 && spanHolds(span, day.day))).map(({ name }) => name);
   const caption = [...words.pieces("day.map.caption", { shape: plan.mmPerM === null ? "no" : "yes" }), { text: " ", strong: false }, ...onFoot];
-  const svg = mapDrawing(plan, {
+  const told: OnMap = {
     title: words.say("day.map.title"), yard: words.say("day.map.yard"), shut,
     marks: new Map(places.map((place) => [place, [...lettersAt(day, place), ...numbersAt(tasks, place)]])),
     way: wayOf(tasks), fieldOf: (cell) => fieldOf(day, cell)!.name,
-  }, "day-map");
-  return { svg, caption, w: room.w, h: plan.h + 1 + linesOf(caption, room.w, CAPTION_PT) * CAPTION_MM };
+  };
+  return { svg: mapDrawing(plan, told, "day-map"), readable: isReadable(plan, told), caption, w: room.w, h: plan.h + 1 + linesOf(caption, room.w, CAPTION_PT) * CAPTION_MM };
 }
 
 function lettersAt(day: Day, place: string | null): readonly Mark[] {

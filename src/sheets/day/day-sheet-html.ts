@@ -8,7 +8,7 @@ import { printedPage } from "../printed-page.js";
 import { DAY_CSS } from "./css.js";
 import { callsWords, fittedPages, rightWords, type PagePart } from "./day-pages.js";
 import { dayOf } from "./context.js";
-import { dayMap, MAP_ROOMS, type DayMap } from "./day-map.js";
+import { dayMaps, type DayMap } from "./day-map.js";
 import { sheetOf, type DayOptions } from "./day-sheet.js";
 import { printedLines, WRONG_SHARE, type PrintedLine } from "./heights.js";
 import type { Bits, DaySheet, Task } from "./model.js";
@@ -23,7 +23,7 @@ export function daySheetHtml(sheet: Sheet, words: Words, options: DayPaper): str
   const told = sheetOf(day, options);
   const tasks = told.parts.flatMap((part) => part.tasks);
   const { w, h } = printable(options.paper, SHEET_FORM);
-  const { scale, pages, map } = fittedPages(told, words, { w, h }, MAP_ROOMS.map((room) => dayMap(day, tasks, told.onFoot, room)));
+  const { scale, pages, map } = fittedPages(told, words, { w, h }, dayMaps(day, tasks, told.onFoot));
   const body = pages.map((parts, i) => {
     const sheetOf = words.say("day.sheet-of", { number: i + 1, of: pages.length });
     const head = i === 0 ? topOf(told, map) : `<header class="again"><h1><span>${escaped(told.title)}</span><span>${escaped(sheetOf)}</span></h1></header>`;

@@ -92,7 +92,7 @@ function drawn(rows: readonly (readonly Part[])[], w: number, scale: number, row
       x += BETWEEN_FIELDS;
     }
   });
-  return { w, h: heightOf(rows, rowMm), mmPerM: null, cells, fields, yard: [5, YARD_MM / 2 - 0.3], gates: {} };
+  return { w, h: heightOf(rows, rowMm), mmPerM: null, cells, fields, yard: { at: [0, YARD_MM / 2 - 0.3], w, h: YARD_MM - 0.6, from: "left" }, gates: {} };
 }
 
 function boxRing(x: number, y: number, w: number, h: number): readonly Point[] {

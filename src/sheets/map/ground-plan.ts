@@ -1,5 +1,6 @@
 import type { Scenario } from "../../farm/scenario.js";
 import { blockPlan } from "./block-plan.js";
+import type { MarkRoom } from "./marks-in-cell.js";
 import { shapePlan } from "./shape-plan.js";
 
 /** On paper: mm from the drawing's upper left corner. */
@@ -30,7 +31,7 @@ export interface GroundPlan {
   readonly mmPerM: number | null;
   readonly cells: readonly PlannedCell[];
   readonly fields: readonly PlannedName[];
-  readonly yard: Point;
+  readonly yard: MarkRoom;
   /** Where a field's or cell's gate is; only where the map has it. */
   readonly gates: Readonly<Record<string, Point>>;
 }

@@ -1,7 +1,8 @@
 import { line, mm, text } from "../grid/svg.js";
 import { fittingPt } from "../fit.js";
+import { HELD_FAMILY } from "../held-fonts.js";
 import type { GroundPlan, PlannedCell, PlannedName, Point } from "./ground-plan.js";
-import { marksAt, titled, type Mark } from "./marks-in-cell.js";
+import { marksAt, marksFit, titled, type Mark, type MarkRoom } from "./marks-in-cell.js";
 
 /** What the map tells beside the ground. */
 export interface OnMap {
@@ -27,10 +28,19 @@ export function mapDrawing(plan: GroundPlan, told: OnMap, id: string): string {
     ...plan.cells.filter(({ name }) => told.shut.includes(name)).map(wire),
     ...plan.fields.map(fieldName),
     ...(plan.mmPerM === null ? [] : [...Object.values(plan.gates).map(gate), way(plan, told)]),
-    ...plan.cells.map(({ name, at, room }) => marksAt(at, room, [{ kind: "name", words: name }, ...(told.marks.get(name) ?? [])])),
-    marksAt(plan.yard, { w: 30, h: 5 }, [{ kind: "name", words: told.yard }, ...(told.marks.get(null) ?? [])]),
+    ...marked(plan, told).map(({ room, marks }) => marksAt(room, marks)),
     "</svg>",
   ].join("");
+}
+
+/** Whether everything on it can be read. */
+export function isReadable(plan: GroundPlan, told: OnMap): boolean {
+  return marked(plan, told).every(({ room, marks }) => marksFit(room, marks));
+}
+
+function marked(plan: GroundPlan, told: OnMap): readonly { readonly room: MarkRoom; readonly marks: readonly Mark[] }[] {
+  const cells = plan.cells.map(({ name, at, room }) => ({ room: { at, ...room, from: "middle" as const }, marks: [{ kind: "name" as const, words: name }, ...(told.marks.get(name) ?? [])] }));
+  return [...cells, { room: plan.yard, marks: [{ kind: "name", words: told.yard }, ...(told.marks.get(null) ?? [])] }];
 }
 
 function outline({ rings }: PlannedCell): string {
@@ -62,7 +72,7 @@ function way(plan: GroundPlan, { way: over, fieldOf }: OnMap): string {
   const cellAt = (name: string): Point => plan.cells.find((cell) => cell.name === name)!.at;
   const gateOf = (name: string): Point | undefined => plan.gates[name] ?? plan.gates[fieldOf(name)];
   const points = over.flatMap((name, i): readonly Point[] => {
-    if (name === null) return [plan.yard];
+    if (name === null) return [plan.yard.at];
     const [last, next] = [over[i - 1] ?? null, over[i + 1] ?? null];
     const gates = gateOf(name);
     const comes = gates && (last === null || fieldOf(last) !== fieldOf(name)) ? [gates] : [];
@@ -74,5 +84,5 @@ function way(plan: GroundPlan, { way: over, fieldOf }: OnMap): string {
 }
 
 /** Style of the map: pure black on white. */
-export const MAP_CSS = `.ground-map{display:block;font-family:"Liberation Sans",Arial,Helvetica,system-ui,sans-serif}
+export const MAP_CSS = `.ground-map{display:block;font-family:${HELD_FAMILY}}
 .ground-map .stroke{fill:none;stroke:#000}.ground-map .white{fill:#fff}.ground-map .framed{fill:#fff;stroke:#000}.ground-map text{fill:#000}`;

@@ -1,4 +1,4 @@
-import { widestMm } from "../fit.js";
+import { heldMm } from "../held-fonts.js";
 import { escaped, mm, rect, text } from "../grid/svg.js";
 import type { Point } from "./ground-plan.js";
 
@@ -20,16 +20,33 @@ interface Placed {
   readonly w: number;
 }
 
-/** Marks in lines round the middle of their room, in the largest letters that fit; where none do, they stand over the edges. */
-export function marksAt([x, y]: Point, room: { readonly w: number; readonly h: number }, marks: readonly Mark[]): string {
+/** Room that marks stand in, mm: round its middle, or from its left edge. */
+export interface MarkRoom {
+  readonly at: Point;
+  readonly w: number;
+  readonly h: number;
+  readonly from: "middle" | "left";
+}
+
+/** Whether marks have room in letters that can be read. */
+export function marksFit(room: MarkRoom, marks: readonly Mark[]): boolean {
+  return SIZES.some((pt) => fits(linesOf(marks, room.w, pt), room, pt));
+}
+
+/** Marks in lines in their room, in the largest letters that fit; where none do, they stand over its edges. */
+export function marksAt(room: MarkRoom, marks: readonly Mark[]): string {
   const laid = SIZES.map((pt) => ({ pt, lines: linesOf(marks, room.w, pt) }));
   const { pt, lines } = laid.find((one) => fits(one.lines, room, one.pt)) ?? laid.at(-1)!;
   const high = pt * MM_PER_PT * LINE_EMS;
-  return lines.map((line, i) => lineAt([x, y + (i - (lines.length - 1) / 2) * high], line, pt, high)).join("");
+  const [x, y] = room.at;
+  return lines.map((line, i) => {
+    const left = room.from === "left" ? x : x - wideOf(line) / 2;
+    return lineAt([left, y + (i - (lines.length - 1) / 2) * high], line, pt, high);
+  }).join("");
 }
 
 function widthOf({ kind, words }: Mark, pt: number): number {
-  const own = widestMm(words, pt, true) + 2 * PAD_MM[kind];
+  const own = heldMm(words, pt, true) + 2 * PAD_MM[kind];
   return kind === "number" ? Math.max(own, pt * MM_PER_PT * LINE_EMS) : own;
 }
 
@@ -56,8 +73,8 @@ function fits(lines: readonly (readonly Placed[])[], { w, h }: { readonly w: num
   return lines.length * pt * MM_PER_PT * LINE_EMS <= h && lines.every((line) => wideOf(line) <= w);
 }
 
-function lineAt([x, y]: Point, line: readonly Placed[], pt: number, high: number): string {
-  let at = x - wideOf(line) / 2;
+function lineAt([left, y]: Point, line: readonly Placed[], pt: number, high: number): string {
+  let at = left;
   return line.map(({ mark, w }) => {
     const drawn = markAt([at + w / 2, y], w, high, mark, pt);
     at += w + GAP_MM;

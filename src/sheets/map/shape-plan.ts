@@ -1,5 +1,4 @@
 import type { Scenario } from "../../farm/scenario.js";
-import type { Corner } from "../../science/boundary.js";
 import type { GroundPlan, PlannedName, PlanRoom, Point } from "./ground-plan.js";
 import { roomInside } from "./room-inside.js";
 
@@ -12,18 +11,18 @@ const LARGEST_MM_PER_M = 0.5;
 export function shapePlan(scenario: Scenario, { w, h }: PlanRoom): GroundPlan {
   const { gates, yardAt } = scenario.handover;
   const rings = scenario.cells.map(({ boundary }) => boundary!.rings);
-  const all: readonly Corner[] = [...rings.flat(2), ...Object.values(gates), yardAt!];
+  const all: readonly Point[] = [...rings.flat(2), ...Object.values(gates), yardAt!];
   const [west, east] = [Math.min(...all.map(([x]) => x)), Math.max(...all.map(([x]) => x))];
   const [south, north] = [Math.min(...all.map(([, y]) => y)), Math.max(...all.map(([, y]) => y))];
   const mmPerM = Math.min(LARGEST_MM_PER_M, (w - 2 * EDGE) / (east - west), (h - 2 * EDGE) / (north - south));
-  const onPaper = ([x, y]: Corner): Point => [EDGE + (x - west) * mmPerM, EDGE + (north - y) * mmPerM];
+  const onPaper = ([x, y]: Point): Point => [EDGE + (x - west) * mmPerM, EDGE + (north - y) * mmPerM];
   const cells = scenario.cells.map(({ name }, i) => {
     const drawn = rings[i]!.map((ring) => ring.map(onPaper));
     const { at, w: wide, h: high } = roomInside(drawn);
     return { name, rings: drawn, at, room: { w: wide, h: high } };
   });
   return {
-    w: (east - west) * mmPerM + 2 * EDGE, h: (north - south) * mmPerM + 2 * EDGE, mmPerM, cells, fields: namesOf(scenario, cells), yard: onPaper(yardAt!),
+    w: (east - west) * mmPerM + 2 * EDGE, h: (north - south) * mmPerM + 2 * EDGE, mmPerM, cells, fields: namesOf(scenario, cells), yard: { at: onPaper(yardAt!), w: 24, h: 6, from: "middle" },
     gates: Object.fromEntries(Object.entries(gates).map(([name, at]) => [name, onPaper(at)])),
   };
 }
