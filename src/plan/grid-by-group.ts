@@ -106,7 +106,7 @@ function nightWords(night: Night): string {
 
 function readCuts(reading: Reading, line: GridLine): void {
   for (const { day, box } of line.boxes) {
-    for (const part of box.text.split(/[;,+]/).map((text) => text.trim()).filter((text) => text !== "")) {
+    for (const part of box.text.split(/[;,]|(?<=\s(?:cut|hay|topping))\s*\+|\s\+\s/i).map((text) => text.trim()).filter((text) => text !== "")) {
       const match = /^(.*\S)\s+(\S+)$/.exec(part);
       const cut = match ? cutNamed(match[2]!) : undefined;
       const names = reading.scenario.cells.map((cell) => cell.name);
