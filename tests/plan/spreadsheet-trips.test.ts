@@ -82,7 +82,7 @@ describe.skipIf(!OFFICE)("a grid through LibreOffice", () => {
     desk!.convert("ours", named("csv"), "ods", "ods");
     desk!.convert("ods", named("ods"), "from-ods", savedAs(";", "UTF-8", true));
     desk!.convert("ours", named("csv"), "from-csv", savedAs("\t", "UTF-16", false));
-    desk!.convert("ours", EDITS.map(({ farm }) => `${farm}-day.csv`), "fods", "fods");
+    desk!.convert("ours", [...EDITS.map(({ farm }) => `${farm}-day.csv`), "odd-day.csv", "odd-group.csv", "odd-cell.csv"], "fods", "fods");
     mkdirSync(inDesk("edited"));
     for (const { farm, shown } of EDITS) {
       const { day, to } = oneNight(FARMS[farm]);
@@ -100,6 +100,12 @@ describe.skipIf(!OFFICE)("a grid through LibreOffice", () => {
       expect(back.ok ? back.value : back.findings).toEqual(plan);
       expect(back.ok && gridCsv(scenario, back.value, form)).toBe(readFileSync(inDesk("ours", `${name}.csv`), "utf8"));
     });
+  });
+
+  it.each(GRID_FORMS)("runs no name as a formula, form %s", (form) => {
+    const workbook = readFileSync(inDesk("fods", `odd-${form}.fods`), "utf8");
+    expect(workbook).toContain("=1+1");
+    expect(workbook).not.toContain("table:formula");
   });
 
   it.each(EDITS)("reads one night changed in the workbook of $farm, days shown as $form", ({ farm, form }) => {
