@@ -28,8 +28,8 @@ function fieldCells(root: MapNode): readonly Entry[] {
 }
 
 function checkName(desk: Desk, { key, at }: Pick<Entry, "key" | "at">, what: string, taken: boolean, more: string): void {
-  if (!taken && !NO_LETTERS.test(key) && key.trim() === key) return;
-  say(desk, at, { code: "name-form", found: `${JSON.stringify(key)} cannot be ${what}`, allowed: `a name is one line without blanks at its ends, and no word of the grid${more}`, next: "give it another name" });
+  if (!taken && !NO_LETTERS.test(key)) return;
+  say(desk, at, { code: "name-form", found: `${JSON.stringify(key)} cannot be ${what}`, allowed: `a name is one line and no word of the grid${more}`, next: "give it another name" });
 }
 
 /** Two names that are one number come out of a spreadsheet as one: 7 and 007, 10 and 1E1. */

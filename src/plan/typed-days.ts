@@ -31,7 +31,7 @@ export function typedDays(written: readonly Box[], season: Span, file: string): 
   if (only && more.length === 0) return { boxes: boxes.map((box, i) => ({ ...box, text: only.days[i]! })), note: noteOf(odd, boxes, only, file), fault: null };
   if (only) return { ...asTyped, fault: severalFault(odd, boxes, [only, ...more], season, file) };
   const dated = odd.every((box) => DAY_FORMS.some((form) => form.dayIn(bareDay(box.text), season) !== null));
-  return dated || odd.length * 2 > boxes.length ? { ...asTyped, fault: faultOf(odd, season, file) } : asTyped;
+  return dated || odd.length * 2 > boxes.length ? { ...asTyped, fault: faultOf(odd, dated ? "is no day in one form and order with the others" : "is no day", season, file) } : asTyped;
 }
 
 /** The readings that hold every day of the season; where none does, those that run on through it. */
@@ -67,7 +67,7 @@ function severalFault(odd: readonly Box[], boxes: readonly Box[], readings: read
   return boxFinding(file, apart, "day-form", `"${apart.text}" may be ${meant}, and so with others in this row or column`, allowedDays(season), NEXT);
 }
 
-function faultOf(odd: readonly Box[], season: Span, file: string): Finding {
+function faultOf(odd: readonly Box[], amiss: string, season: Span, file: string): Finding {
   const first = odd[0]!;
-  return boxFinding(file, first, "day-form", `"${first.text}" is no day, nor are ${odd.length - 1} more in this row or column`, allowedDays(season), NEXT);
+  return boxFinding(file, first, "day-form", `"${first.text}" ${amiss}, nor are ${odd.length - 1} more in this row or column`, allowedDays(season), NEXT);
 }
