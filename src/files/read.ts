@@ -59,10 +59,11 @@ function isZip(bytes: Buffer): boolean {
   return bytes.subarray(0, 4).equals(Buffer.from([0x50, 0x4b, 3, 4]));
 }
 
-/** By the byte order mark at the head (Unicode Standard, 23.8); UTF-8 where there is none. */
+/** By the byte order mark at the head (Unicode Standard, 23.8); UTF-8 where there is none. Nulls are of UTF-16 without its mark. */
 function decodedAsMarked(bytes: Buffer): string | null {
   const mark = bytes.subarray(0, 2).toString("hex");
-  return decoded(bytes, mark === "fffe" ? "utf-16le" : mark === "feff" ? "utf-16be" : "utf-8");
+  const text = decoded(bytes, mark === "fffe" ? "utf-16le" : mark === "feff" ? "utf-16be" : "utf-8");
+  return text?.includes("\0") ? null : text;
 }
 
 /** The text, or null when the bytes are none in that encoding. */

@@ -3,6 +3,7 @@ import type { Finding } from "../farm/finding.js";
 import type { Group, Scenario } from "../farm/scenario.js";
 import { boxFinding, cutNamed, groupNamed, nightNamed, placeNames, unknownName, type Night } from "./grid-names.js";
 import type { Box } from "./grid-table.js";
+import { unguardBox } from "./guarded-box.js";
 import type { Cut } from "./plan.js";
 import type { Standing } from "./standings.js";
 
@@ -76,7 +77,7 @@ function firstNight(reading: Reading, group: Group, day: IsoDate, box: Box): Nig
 
 /** The night's place of a box "H2", or of a move "H1>H2", whose left side must be the night before. */
 function nightOf(reading: Reading, group: Group, box: Box, before: Night | undefined): Night | undefined {
-  const [left, ...rest] = box.text.split(">").map((part) => part.trim());
+  const [left, ...rest] = box.text.split(">").map((part) => unguardBox(part.trim()));
   if (rest.length === 0) return namedNight(reading, group, box, left!);
   if (rest.length > 1) {
     reading.findings.push(boxFinding(reading.file, box, "move-form", `"${box.text}" names more than two places`, "from > to: one move a day", `${left}>${rest.at(-1)}`));
@@ -111,8 +112,8 @@ function readCuts(reading: Reading, line: GridLine): void {
       const cut = match ? cutNamed(match[2]!) : undefined;
       const names = reading.scenario.cells.map((cell) => cell.name);
       if (!match || !cut) reading.findings.push(boxFinding(reading.file, box, "cut-form", `"${part}" does not say cell and kind of cut`, "a cell and hay or topping", `${part.split(" ")[0]} hay`));
-      else if (!names.includes(match[1]!)) reading.findings.push(unknownName(reading.file, box, match[1]!, "cell", names));
-      else reading.cuts.push({ cell: match[1]!, cut, day });
+      else if (!names.includes(unguardBox(match[1]!))) reading.findings.push(unknownName(reading.file, box, match[1]!, "cell", names));
+      else reading.cuts.push({ cell: unguardBox(match[1]!), cut, day });
     }
   }
 }

@@ -56,6 +56,9 @@ function formFault(table: GridTable): Finding {
   if (box && GARBLED_MARK.test(box.text)) {
     return boxFinding(table.file, box, "letters-garbled", "the spreadsheet took this file's letters for others", "files opened as Unicode (UTF-8)", "open the file of the plan again, choose the character set Unicode (UTF-8), and change it there");
   }
+  if (box && /^(day|group|cell)[,;\t]/i.test(box.text)) {
+    return boxFinding(table.file, box, "one-box", "the whole row stands in one box", "a box a day, or a group", "open the file of the plan again, choose the comma as separator, and change it there");
+  }
   return {
     file: table.file, line: box?.line ?? 1, column: box?.column ?? 1, code: "grid-form",
     found: box ? `the first box says "${box.text}"` : "the file is empty",

@@ -56,6 +56,7 @@ function noteOf(odd: readonly Box[], boxes: readonly Box[], { form, days }: Read
 }
 
 const NEXT = "give these boxes the form yyyy-mm-dd in the spreadsheet, and save again";
+const WIDER = "make the columns wide enough to show their days in the spreadsheet, and save again";
 
 function allowedDays({ firstDay, lastDay }: Span): string {
   return `days as 2027-05-03, year, month, day, from ${firstDay} to ${lastDay}`;
@@ -69,5 +70,5 @@ function severalFault(odd: readonly Box[], boxes: readonly Box[], readings: read
 
 function faultOf(odd: readonly Box[], amiss: string, season: Span, file: string): Finding {
   const first = odd[0]!;
-  return boxFinding(file, first, "day-form", `"${first.text}" ${amiss}, nor are ${odd.length - 1} more in this row or column`, allowedDays(season), NEXT);
+  return boxFinding(file, first, "day-form", `"${first.text}" ${amiss}, nor are ${odd.length - 1} more in this row or column`, allowedDays(season), /^#+$/.test(first.text) ? WIDER : NEXT);
 }

@@ -36,6 +36,13 @@ describe("names that a spreadsheet spoilt", () => {
     expect(heads.map((head) => read(rows(head), farm)).map((result) => result.ok && result.value.stays[0]!.cell)).toEqual(["007", "007", "MAR1", "3/4", "10"]);
   });
 
+  it("are read with it inside a box too", () => {
+    const boxes = ["10", "10>'007", "'MAR1", "'MAR1>3/4", ...Array<string>(6).fill("")];
+    const result = read(`group,${DAYS.join(",")}\nCows,${boxes.join(",")}\ncut,'007 hay;'MAR1 topping,,,,,,,,,\n`, farm);
+    expect(result.ok && result.value.stays.map((stay) => stay.cell)).toEqual(["10", "007", "MAR1", "3/4"]);
+    expect(result.ok && result.value.cuts.map((cut) => cut.cell)).toEqual(["007", "MAR1"]);
+  });
+
   it("are no concern of other farms", () => {
     expect(findingsOf(`cell,${DAYS.join(",")}\n7,,,,,,,,,,\n`)).toMatchObject([{ code: "name-unknown", next: expect.not.stringContaining("apostrophe") }]);
   });
@@ -50,6 +57,16 @@ describe("a file that a spreadsheet took for another character set", () => {
     const plan = { stays: [], cuts: [] };
     expect(gridCsv(SMALL, plan).startsWith("cell")).toBe(true);
     expect(gridCsv(tinyFarm({ cells: [cell("Ж1")], groups: [group("Cows")] }), plan).startsWith("\uFEFFcell")).toBe(true);
+  });
+});
+
+describe("a grid that was not seen whole", () => {
+  it("says that columns are too narrow for their days", () => {
+    expect(findingsOf(`cell,${DAYS.map(() => "########").join(",")}\nH1,,,,,,,,,,\n`)).toMatchObject([{ code: "day-form", next: expect.stringContaining("wide enough") }]);
+  });
+
+  it("says that rows stand in one box each", () => {
+    expect(findingsOf(`"cell,${DAYS.join(",")}"\n"H1,C,,,,,,,,,"\n`)).toMatchObject([{ code: "one-box", found: "box A1: the whole row stands in one box" }]);
   });
 });
 
