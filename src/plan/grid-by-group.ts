@@ -77,7 +77,7 @@ function firstNight(reading: Reading, group: Group, day: IsoDate, box: Box): Nig
 
 /** The night's place of a box "H2", or of a move "H1>H2", whose left side must be the night before. */
 function nightOf(reading: Reading, group: Group, box: Box, before: Night | undefined): Night | undefined {
-  const [left, ...rest] = box.text.split(">").map((part) => unguardBox(part.trim()));
+  const [left, ...rest] = box.text.split(">").map((part) => part.trim());
   if (rest.length === 0) return namedNight(reading, group, box, left!);
   if (rest.length > 1) {
     reading.findings.push(boxFinding(reading.file, box, "move-form", `"${box.text}" names more than two places`, "from > to: one move a day", `${left}>${rest.at(-1)}`));
@@ -92,7 +92,8 @@ function nightOf(reading: Reading, group: Group, box: Box, before: Night | undef
 }
 
 function namedNight(reading: Reading, group: Group, box: Box, text: string): Night | undefined {
-  const night = nightNamed(reading.scenario, group, text);
+  const written = nightNamed(reading.scenario, group, text);
+  const night = written === undefined ? nightNamed(reading.scenario, group, unguardBox(text)) : written;
   if (night === undefined) reading.findings.push(unknownName(reading.file, box, text, "place", placeNames(reading.scenario)));
   return night;
 }
@@ -112,8 +113,11 @@ function readCuts(reading: Reading, line: GridLine): void {
       const cut = match ? cutNamed(match[2]!) : undefined;
       const names = reading.scenario.cells.map((cell) => cell.name);
       if (!match || !cut) reading.findings.push(boxFinding(reading.file, box, "cut-form", `"${part}" does not say cell and kind of cut`, "a cell and hay or topping", `${part.split(" ")[0]} hay`));
-      else if (!names.includes(unguardBox(match[1]!))) reading.findings.push(unknownName(reading.file, box, match[1]!, "cell", names));
-      else reading.cuts.push({ cell: unguardBox(match[1]!), cut, day });
+      else {
+        const cell = [match[1]!, unguardBox(match[1]!)].find((name) => names.includes(name));
+        if (cell === undefined) reading.findings.push(unknownName(reading.file, box, match[1]!, "cell", names));
+        else reading.cuts.push({ cell, cut, day });
+      }
     }
   }
 }
