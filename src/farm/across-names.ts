@@ -34,10 +34,12 @@ function checkName(desk: Desk, { key, at }: Pick<Entry, "key" | "at">, what: str
 
 /** Two names that are one number come out of a spreadsheet as one: 7 and 007, 10 and 1E1. */
 function checkNumbers(desk: Desk, root: MapNode, names: readonly string[]): void {
-  const entries = [...fieldCells(root), ...entriesOf(child(root, "yards"))].filter(({ key }, i, all) => names.includes(key) && all.findIndex((one) => one.key === key) === i);
-  for (const [i, { key, at }] of entries.entries()) {
-    const twins = entries.slice(0, i).filter((other) => isNumber(key) && isNumber(other.key) && Number(other.key) === Number(key)).map((other) => other.key);
-    if (twins.length > 0) say(desk, at, { code: "names-alike", found: `${listOr([...twins, key], "and")} are one number`, allowed: "names that a spreadsheet can tell apart", next: "give one of them another name" });
+  const written = [...fieldCells(root), ...entriesOf(child(root, "yards"))];
+  const numbers = [...new Set(names)].filter(isNumber);
+  for (const [i, name] of numbers.entries()) {
+    const twins = numbers.slice(0, i).filter((other) => Number(other) === Number(name));
+    const at = written.find(({ key }) => key === name)?.at ?? child(root, "fields") ?? root;
+    if (twins.length > 0) say(desk, at, { code: "names-alike", found: `${listOr([...twins, name], "and")} are one number`, allowed: "names that a spreadsheet can tell apart", next: "give one of them another name" });
   }
 }
 

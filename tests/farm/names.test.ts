@@ -25,6 +25,11 @@ describe("names that a written plan could not tell apart", () => {
     expect(findingsOf(text)).toMatchObject([{ line: 8, code: "names-alike", found: `${one} and ${two} are one number` }]);
   });
 
+  it("so are a strip and a cell", () => {
+    const strips = lowAcre("fields:\n", "fields:\n  Back:\n    area: 1 ha\n    cover: 2200 kg/ha\n    strips: 1 to 4\n");
+    expect(findingsOf(strips.replace("      L1:", '      "02":'))).toContainEqual(expect.objectContaining({ code: "names-alike", found: "2 and 02 are one number" }));
+  });
+
   it.each(["Young cows", "Коровы", "🐄", "=SUM(1)", '"The \\"red\\" ones, all > 2"', "<script>", "Yard", "away", "True"])("other names are the owner's: %s", (name) => {
     expect(scenarioOf(cows(name)).groups).toHaveLength(1);
   });
