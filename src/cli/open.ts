@@ -3,7 +3,7 @@ import { NO_CALLS, readCalls, type Calls } from "../farm/calls.js";
 import type { Finding, Result } from "../farm/finding.js";
 import type { Scenario } from "../farm/scenario.js";
 import { formDifferences } from "../farm/form-differences.js";
-import { isThere, readFarm, readTextFile } from "../files/read.js";
+import { isThere, readFarm, readTableFile, readTextFile } from "../files/read.js";
 import { loadTables } from "../files/tables.js";
 import type { PlanFile } from "../plan/plan-file.js";
 import type { Plan } from "../plan/plan.js";
@@ -37,7 +37,7 @@ export function openPlan(path: string, scenario: Scenario): Opened<Plan> {
 
 /** The same with what plan.json says beside the plan; null of a grid, which says nothing else. */
 export function openPlanFile(path: string, scenario: Scenario): Opened<{ readonly plan: Plan; readonly file: PlanFile | null }> {
-  const text = valueOf(readTextFile(path)).value;
+  const text = valueOf(readTableFile(path)).value;
   const file = basename(path);
   if (!text.trimStart().startsWith("{")) {
     const { value: plan, notes } = valueOf(readGrid(text, scenario, file));

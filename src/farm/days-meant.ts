@@ -36,8 +36,14 @@ function byName(text: string): readonly Meant[] {
   const dayFirst = /^(\d{1,2})(?:st|nd|rd|th)?[\s.-]*([a-z]{3,9})\.?[\s,-]+(\d{4})$/i.exec(text);
   const monthFirst = /^([a-z]{3,9})\.?\s*(\d{1,2})(?:st|nd|rd|th)?[\s,]+(\d{4})$/i.exec(text);
   const [day, name, year] = dayFirst ? [dayFirst[1]!, dayFirst[2]!, dayFirst[3]!] : monthFirst ? [monthFirst[2]!, monthFirst[1]!, monthFirst[3]!] : ["", "", ""];
-  const month = MONTHS.findIndex((one) => name !== "" && one.toLowerCase().startsWith(name.toLowerCase()));
-  return month < 0 ? [] : [{ day: `${year}-${two(String(month + 1))}-${two(day)}`, form: "name" }];
+  const month = monthNamed(name);
+  return month === null ? [] : [{ day: `${year}-${two(String(month))}-${two(day)}`, form: "name" }];
+}
+
+/** The month, from 1, whose English name begins so; three letters at least. */
+export function monthNamed(name: string): number | null {
+  const month = name.length < 3 ? -1 : MONTHS.findIndex((one) => one.toLowerCase().startsWith(name.toLowerCase()));
+  return month < 0 ? null : month + 1;
 }
 
 /** The days that a text may mean. */

@@ -2,6 +2,7 @@ import { daysBetween, type Span } from "../quantity/calendar.js";
 import type { Tables } from "../science/tables.js";
 import { checkGroups } from "./across-groups.js";
 import { checkLand } from "./across-land.js";
+import { checkNames } from "./across-names.js";
 import { noteFarm } from "./across-notes.js";
 import { checkPeople } from "./across-people.js";
 import { checkRules } from "./across-rules.js";
@@ -184,6 +185,7 @@ function withStayLimits(desk: Desk, root: MapNode, rules: FigureSet): FigureSet 
 
 function crossChecks(desk: Desk, root: MapNode, scenario: Scenario, pens: readonly Pen[]): void {
   checkLand(desk, root, scenario);
+  checkNames(desk, root, scenario);
   checkGroups(desk, root, scenario, pens);
   checkRules(desk, root, scenario);
   // Days and minutes mean nothing while a span or a figure of somebody is refused.

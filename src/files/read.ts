@@ -23,6 +23,15 @@ export function isThere(path: string): boolean {
 
 /** Reads a text file in UTF-8, with or without a mark at its head. */
 export function readTextFile(path: string): Result<string> {
+  return readText(path, "save it as plain text, UTF-8", decoded);
+}
+
+/** The same of a file that a spreadsheet may have saved: also UTF-16 with its mark, as "Unicode text" is. */
+export function readTableFile(path: string): Result<string> {
+  return readText(path, "in a spreadsheet, save it as CSV in UTF-8", decodedAsMarked);
+}
+
+function readText(path: string, next: string, decode: (bytes: Buffer) => string | null): Result<string> {
   const file = basename(path);
   const refuse = (code: string, found: string, allowed: string, next: string): Result<string> => {
     return { ok: false, findings: [{ file, line: 1, column: 1, code, found, allowed, next }] };
@@ -39,14 +48,29 @@ export function readTextFile(path: string): Result<string> {
   } catch {
     return refuse("no-file", "the file cannot be opened", "files that you may read are read", "look at its permissions");
   }
-  const text = decoded(bytes);
-  return text === null ? refuse("not-text", "there are signs in the file that are no letters", "files are plain text in UTF-8", "save it as plain text, UTF-8") : { ok: true, value: text, notes: [] };
+  const text = decode(bytes);
+  if (text !== null) return { ok: true, value: text, notes: [] };
+  const found = isZip(bytes) ? "this is a workbook or another packed file" : "there are signs in the file that are no letters";
+  return refuse("not-text", found, "files are plain text in UTF-8", next);
 }
 
-/** The text, or null when the bytes are no UTF-8. */
-function decoded(bytes: Buffer): string | null {
+/** Workbooks (.xlsx, .ods) are ZIP files, and those begin with PK (ISO/IEC 21320-1). */
+function isZip(bytes: Buffer): boolean {
+  return bytes.subarray(0, 4).equals(Buffer.from([0x50, 0x4b, 3, 4]));
+}
+
+/** By the byte order mark at the head (Unicode Standard, 23.8); UTF-8 where there is none. Nulls are of UTF-16 without its mark. */
+function decodedAsMarked(bytes: Buffer): string | null {
+  const mark = bytes.subarray(0, 2).toString("hex");
+  const text = decoded(bytes, mark === "fffe" ? "utf-16le" : mark === "feff" ? "utf-16be" : "utf-8");
+  return text?.includes("\0") ? null : text;
+}
+
+/** The text, or null when the bytes are none in that encoding. */
+function decoded(bytes: Buffer, encoding = "utf-8"): string | null {
+  if (isZip(bytes)) return null;
   try {
-    return new TextDecoder("utf-8", { fatal: true }).decode(bytes);
+    return new TextDecoder(encoding, { fatal: true }).decode(bytes);
   } catch {
     return null;
   }

@@ -1,7 +1,7 @@
 import type { IsoDate } from "../quantity/calendar.js";
 import type { Finding } from "../farm/finding.js";
 import type { Scenario } from "../farm/scenario.js";
-import { boxFinding, cutNamed, groupNamed, namesIn, unknownName } from "./grid-names.js";
+import { boxFinding, cutNamed, groupLettered, groupNamed, namesIn, unknownName } from "./grid-names.js";
 import type { GridLine, GridRead } from "./grid-by-group.js";
 import type { Box } from "./grid-table.js";
 import type { Cut } from "./plan.js";
@@ -47,14 +47,21 @@ interface Found {
 
 function readBox(box: Box, day: IsoDate, row: Row, scenario: Scenario, file: string, into: Found): void {
   if (box.text === "" || box.text.toLowerCase() === "nobody") return;
-  for (const name of namesIn(box.text, (text) => groupNamed(scenario, text) !== undefined)) {
-    const group = groupNamed(scenario, name);
+  for (const name of wordsIn(box.text, scenario)) {
+    const group = groupLettered(scenario, name) ?? groupNamed(scenario, name);
     const cut = cutNamed(name);
     if (group) into.standings.push({ group: group.name, ...placeOf(row, group.yard), day });
     else if (!cut) into.findings.push(unknownName(file, box, name, "group", scenario.groups.flatMap((g) => [g.letter, g.name])));
     else if (row !== "own yards" && "cell" in row) into.cuts.push({ cell: row.cell, cut, day });
     else into.findings.push(boxFinding(file, box, "cut-form", "a yard cannot be cut", "cuts in the rows of cells", "move it to the row of the cell"));
   }
+}
+
+/** Letters and cuts where every word is one, as grids are written; else names, which may be of several words. */
+function wordsIn(text: string, scenario: Scenario): readonly string[] {
+  const words = namesIn(text, () => false);
+  const written = (word: string): boolean => groupLettered(scenario, word) !== undefined || cutNamed(word) !== undefined;
+  return words.every(written) ? words : namesIn(text, (name) => groupNamed(scenario, name) !== undefined);
 }
 
 function placeOf(row: Row, ownYard: string): { cell: string | null; yard: string | null } {

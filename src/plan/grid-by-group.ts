@@ -3,6 +3,7 @@ import type { Finding } from "../farm/finding.js";
 import type { Group, Scenario } from "../farm/scenario.js";
 import { boxFinding, cutNamed, groupNamed, nightNamed, placeNames, unknownName, type Night } from "./grid-names.js";
 import type { Box } from "./grid-table.js";
+import { unguardBox } from "./guarded-box.js";
 import type { Cut } from "./plan.js";
 import type { Standing } from "./standings.js";
 
@@ -91,7 +92,8 @@ function nightOf(reading: Reading, group: Group, box: Box, before: Night | undef
 }
 
 function namedNight(reading: Reading, group: Group, box: Box, text: string): Night | undefined {
-  const night = nightNamed(reading.scenario, group, text);
+  const written = nightNamed(reading.scenario, group, text);
+  const night = written === undefined ? nightNamed(reading.scenario, group, unguardBox(text)) : written;
   if (night === undefined) reading.findings.push(unknownName(reading.file, box, text, "place", placeNames(reading.scenario)));
   return night;
 }
@@ -106,13 +108,16 @@ function nightWords(night: Night): string {
 
 function readCuts(reading: Reading, line: GridLine): void {
   for (const { day, box } of line.boxes) {
-    for (const part of box.text.split(/[;,+]/).map((text) => text.trim()).filter((text) => text !== "")) {
+    for (const part of box.text.split(/[;,]|(?<=\s(?:cut|hay|topping))\s*\+|\s\+\s/i).map((text) => text.trim()).filter((text) => text !== "")) {
       const match = /^(.*\S)\s+(\S+)$/.exec(part);
       const cut = match ? cutNamed(match[2]!) : undefined;
       const names = reading.scenario.cells.map((cell) => cell.name);
       if (!match || !cut) reading.findings.push(boxFinding(reading.file, box, "cut-form", `"${part}" does not say cell and kind of cut`, "a cell and hay or topping", `${part.split(" ")[0]} hay`));
-      else if (!names.includes(match[1]!)) reading.findings.push(unknownName(reading.file, box, match[1]!, "cell", names));
-      else reading.cuts.push({ cell: match[1]!, cut, day });
+      else {
+        const cell = [match[1]!, unguardBox(match[1]!)].find((name) => names.includes(name));
+        if (cell === undefined) reading.findings.push(unknownName(reading.file, box, match[1]!, "cell", names));
+        else reading.cuts.push({ cell, cut, day });
+      }
     }
   }
 }

@@ -2,6 +2,7 @@ import type { Finding } from "../farm/finding.js";
 import { listOr, nearNames } from "../farm/near-names.js";
 import type { Group, Scenario } from "../farm/scenario.js";
 import type { Box } from "./grid-table.js";
+import { guardBox, takenForOther } from "./guarded-box.js";
 import type { Cut } from "./plan.js";
 
 /** Where a group stands one night; null is not on the farm. */
@@ -15,12 +16,30 @@ export function boxFinding(file: string, box: Box, code: string, found: string, 
 /** A name that the farm does not know. */
 export function unknownName(file: string, box: Box, typed: string, what: string, names: readonly string[]): Finding {
   const near = nearNames(typed, names);
-  return boxFinding(file, box, "name-unknown", `"${typed}" is no ${what} of this farm`, `${what}: ${names.join(", ")}`, near.length ? `${listOr(near)}?` : `a ${what} from the farm file`);
+  const next = keptAsTyped(typed, names) ?? (near.length ? `${listOr(near)}?` : `a ${what} from the farm file`);
+  return boxFinding(file, box, "name-unknown", `"${typed}" is no ${what} of this farm`, `${what}: ${names.join(", ")}`, next);
 }
 
-/** The group that a name or a letter means; letters tell C from c. */
+/** Names told at most of those that a spreadsheet may have taken for something else. */
+const MOST_TOLD = 3;
+
+/** What to do where a spreadsheet may have made a number, a day or a formula's result of a name; null where there is no such name. */
+function keptAsTyped(typed: string, names: readonly string[]): string | null {
+  const taken = names.filter(takenForOther);
+  const figures = /^[\d\s.,:/%()\p{Sc}+E-]+$/u.test(typed) || takenForOther(typed) || /^#/.test(typed);
+  if (!figures || taken.length === 0) return null;
+  const [named, more] = [taken.slice(0, MOST_TOLD), taken.length > MOST_TOLD ? " or another" : ""];
+  return `${listOr(named)}${more}? A spreadsheet takes such a name for a number, a day or a sum: write it with an apostrophe before it, ${guardBox(named[0]!)}`;
+}
+
+/** The group that a name or a letter means; letters tell C from c. Of a name and a letter that are one the name counts. */
 export function groupNamed(scenario: Scenario, text: string): Group | undefined {
-  return scenario.groups.find((group) => group.name === text) ?? scenario.groups.find((group) => group.letter === text);
+  return scenario.groups.find((group) => group.name === text) ?? groupLettered(scenario, text);
+}
+
+/** The group of a letter. */
+export function groupLettered(scenario: Scenario, text: string): Group | undefined {
+  return scenario.groups.find((group) => group.letter === text);
 }
 
 /** The place that a box names for a group, or undefined when there is none of that name. */

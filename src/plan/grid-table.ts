@@ -1,5 +1,6 @@
 import { CsvError, parse, type InfoRecord } from "csv-parse/sync";
 import type { Finding } from "../farm/finding.js";
+import { unguardBox } from "./guarded-box.js";
 
 /** One box of a written grid, with where it stands in the file. */
 export interface Box {
@@ -26,7 +27,8 @@ interface RawRow {
 }
 
 /**
- * Cuts a comma or semicolon separated text (RFC 4180, UTF-8, byte order mark allowed) into boxes.
+ * Cuts a text separated by commas, semicolons or tabs (RFC 4180, byte order mark allowed) into boxes; blanks around a box
+ * and the apostrophe that keeps a name from a spreadsheet are taken off.
  *
  * @param text the whole file
  * @param file its name, for findings
@@ -39,23 +41,23 @@ export function gridTable(text: string, file: string): GridTable {
   const full = boxes.filter((row) => row.some((box) => box.text !== ""));
   const width = lastFull(full[0] ?? []);
   const findings = fault ? [fault] : [];
-  for (const row of full.slice(1)) findings.push(...lengthFault(row, full[0]!.length, file));
+  for (const row of full.slice(1)) if (!inShortBlock(row, boxes)) findings.push(...lengthFault(row, full[0]!.length, file));
   return { file, head: (full[0] ?? []).slice(0, width), rows: full.slice(1).map((row) => padded(row, width)), findings };
 }
 
-/** A semicolon file has its first semicolon before its first comma. */
-function separatorOf(text: string): "," | ";" {
-  const first = text.trimStart().split("\n", 1)[0]!;
-  const comma = first.indexOf(",");
-  const semicolon = first.indexOf(";");
-  return semicolon >= 0 && (comma < 0 || semicolon < comma) ? ";" : ",";
+type Separator = "," | ";" | "\t";
+
+/** What stands right behind the word in the first box; of a file that begins otherwise, the first separator there is. */
+function separatorOf(text: string): Separator {
+  const behind = /^[\s,;"]*(?:cell|day|group)"?[ ]*([,;\t])/i.exec(text) ?? /([,;\t])/.exec(text);
+  return (behind?.[1] ?? ",") as Separator;
 }
 
 function rawRows(text: string, delimiter: string, file: string): { rows: RawRow[]; fault: Finding | null } {
   const rows: RawRow[] = [];
   try {
     parse(text, {
-      delimiter, info: true, raw: true, relax_column_count: true,
+      delimiter, info: true, raw: true, relax_column_count: true, record_delimiter: ["\r\n", "\n", "\r"],
       on_record: (row) => {
         rows.push(row as unknown as RawRow);
         return null;
@@ -80,10 +82,10 @@ function quoteFault(file: string, line: number, code: string): Finding {
 
 function boxesOf(row: RawRow, index: number, separator: string): Box[] {
   const starts = boxStarts(row.raw, separator);
-  const breaks = (row.raw.replace(/\r?\n$/, "").match(/\n/g) ?? []).length;
+  const breaks = (row.raw.replace(/[\r\n]+$/, "").match(/\n/g) ?? []).length;
   const line = row.info.lines - breaks;
   return row.record.map((text, i) => ({
-    text: text.trim(), line, column: (starts[i] ?? 0) + 1, name: `${columnLetters(i)}${index + 1}`,
+    text: unguardBox(text.trim()), line, column: (starts[i] ?? 0) + 1, name: `${columnLetters(i)}${index + 1}`,
   }));
 }
 
@@ -106,6 +108,20 @@ function columnLetters(index: number): string {
 
 function lastFull(row: readonly Box[]): number {
   return row.findLastIndex((box) => box.text !== "") + 1;
+}
+
+/** Rows of a block in which Excel leaves out last columns that are empty in all of them. */
+const BLOCK_ROWS = 16;
+
+/**
+ * Whether all rows around this one end at the same column, as Excel saves them: by blocks of 16 rows counted from the first, each as wide as
+ * its last full box. From memory of its maker's note on missing delimiters in saved text. One row alone may as well have lost a box.
+ */
+function inShortBlock(row: readonly Box[], rows: readonly (readonly Box[])[]): boolean {
+  const start = rows.findIndex((one) => one === row);
+  const first = start - (start % BLOCK_ROWS);
+  const block = rows.slice(first, first + BLOCK_ROWS);
+  return first > 0 && block.length > 1 && block.every((one) => one.length === row.length) && block.some((one) => one.at(-1)!.text !== "") && row.length < rows[0]!.length;
 }
 
 function lengthFault(row: readonly Box[], wanted: number, file: string): Finding[] {

@@ -3,6 +3,7 @@ import type { Scenario } from "../farm/scenario.js";
 import { readByCell } from "./grid-by-cell.js";
 import { readByGroup, type GridLine } from "./grid-by-group.js";
 import { gridDays } from "./grid-days.js";
+import { boxFinding } from "./grid-names.js";
 import { gridTable, type Box, type GridTable } from "./grid-table.js";
 import { otherFile } from "./other-file.js";
 import type { Plan } from "./plan.js";
@@ -47,8 +48,17 @@ function formOf(table: GridTable): GridForm | null {
   return GRID_FORMS.find((form) => form === word) ?? null;
 }
 
+/** A byte order mark in UTF-8 as the character sets of western and Cyrillic Windows and of older Macs have it. */
+const GARBLED_MARK = /^(ï»¿|п»ї|Ôªø)/;
+
 function formFault(table: GridTable): Finding {
   const box = table.head[0];
+  if (box && GARBLED_MARK.test(box.text)) {
+    return boxFinding(table.file, box, "letters-garbled", "the spreadsheet took this file's letters for others", "files opened as Unicode (UTF-8)", "open the file of the plan again, choose the character set Unicode (UTF-8), and change it there");
+  }
+  if (box && /^(day|group|cell)[,;\t]/i.test(box.text)) {
+    return boxFinding(table.file, box, "one-box", "the whole row stands in one box", "a box a day, or a group", "open the file of the plan again, choose the comma as separator, and change it there");
+  }
   return {
     file: table.file, line: box?.line ?? 1, column: box?.column ?? 1, code: "grid-form",
     found: box ? `the first box says "${box.text}"` : "the file is empty",

@@ -122,6 +122,8 @@ describe("what a grid gets wrong", () => {
     ["day, month, year", written((y, m, d) => `${d}.${m}.${y.slice(2)}`), "01.05.27 is 2027-05-01"],
     ["month, day, year", written((y, m, d) => `${Number(m)}/${Number(d)}/${y}`), "5/1/2027 is 2027-05-01"],
     ["year, month, day", written((y, m, d) => `${y}/${m}/${d}`), "2027/05/01 is 2027-05-01"],
+    ["day and the month's name", written((_y, _m, d) => `${d}-May`), "01-May is 2027-05-01"],
+    ["days counted from 1900", written((_y, _m, d) => String(46507 + Number(d))), "46508 is 2027-05-01"],
   ])("reads days that a spreadsheet turned to %s, and says so once", (form, text, example) => {
     const result = read(text);
     expect(result.ok && result.value).toEqual(TYPED_PLAN);
@@ -139,7 +141,7 @@ describe("what a grid gets wrong", () => {
     ["in two forms", written((y, m, d) => (Number(d) % 2 ? `${d}/${m}/${y}` : `${m}/${d}/${y}`))],
     ["out of order", written((y, m, d) => `${d}/${m}/${y}`, TYPED.replace("2027-05-02", "2027-05-09").replace("2027-05-09,,,,", "2027-05-02,,,,"))],
     ["numbers", written((_y, _m, d) => String(46500 + Number(d)))],
-    ["without their year", written((_y, _m, d) => `${d}-May`)],
+    ["without their year, and doubled", written((_y, _m, d) => `${Number(d) % 9}-May`)],
   ])("says once for the whole column that its days are %s", (_name, text) => {
     const found = findingsOf(text);
     expect(found).toMatchObject([{ code: "day-form", line: 2 }]);
