@@ -50,7 +50,7 @@ export function calendarCommand(given: CalendarGiven, screen: Screen): Outcome {
 function formerOf(path: string | null, scenario: Scenario): Opened<{ readonly plan: Plan; readonly version: number }> | null {
   if (path === null) return null;
   const { value: { plan, file }, notes } = openPlanFile(path, scenario);
-  return { value: { plan, version: file?.version ?? 1 }, notes };
+  return { value: { plan, version: file?.version ?? 1 }, notes: notes.map((note) => ({ ...note, file: path })) };
 }
 
 /** "calendar.ics", "calendar-cows-layers.ics", "calendar-ann.ics". */
