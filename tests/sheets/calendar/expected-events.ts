@@ -25,15 +25,22 @@ function ofStay({ season, groups }: Scenario, stays: readonly Stay[], stay: Stay
   const stayed = was !== undefined && place(was) === place(stay);
   const comes = was === undefined && (firstDay > season.firstDay || cell !== null);
   const goes = lastDay < season.lastDay && !own.some((one) => one.firstDay === addDays(lastDay, 1));
-  const evening = addDays(firstDay, -1);
   return [
     ...(was && !stayed ? [`${firstDay} ${group} ${place(was)} → ${place(stay)}`] : []),
     ...(comes ? [`${firstDay} ${group} come to ${place(stay)}`] : []),
     ...(goes ? [`${lastDay} ${group} leave, evening`] : []),
-    ...(FENCED.includes(group) && cell !== null && !stayed ? [`${evening} Set ${cell} for ${group}, evening`] : []),
-    ...(group === "Cows" && was?.cell && !stayed ? [`${firstDay} Fetch kit from ${was.cell}`] : []),
-    ...(group === TOWED && was && !stayed ? [`${evening} ${group} shut in, dusk`] : []),
+    ...(stayed ? [] : beforeAndAfter(stay, was)),
     ...onward(groups.find(({ name }) => name === group)?.strip?.days ?? 0, stays, stay),
+  ];
+}
+
+/** Fence and water set the evening before, hens shut in for the tow, the cows' kit fetched afterwards. */
+function beforeAndAfter({ group, cell, firstDay }: Stay, was: Stay | undefined): string[] {
+  const evening = addDays(firstDay, -1);
+  return [
+    ...(FENCED.includes(group) && cell !== null ? [`${evening} Set ${cell} for ${group}, evening`] : []),
+    ...(group === "Cows" && was?.cell ? [`${firstDay} Fetch kit from ${was.cell}`] : []),
+    ...(group === TOWED && was ? [`${evening} ${group} shut in, dusk`] : []),
   ];
 }
 
