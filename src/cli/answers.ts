@@ -1,6 +1,7 @@
 /** Shapes of what each command prints with --json; schemas/ is made from them. */
 import { z } from "zod";
 import { breach, byRule, charge, day, daysByGroup, finding, gives, money, season, wayOut } from "./answer-parts.js";
+import { calendarAnswerShape } from "./calendar-answer.js";
 import { pensAnswerShape } from "./pens-answer.js";
 import { feedAnswerShape } from "./feed-answer.js";
 import { sheetsAnswerShape } from "./sheets-answer.js";
@@ -111,6 +112,7 @@ export const ANSWERS = {
   "check-answer": checkAnswer,
   "pens-answer": pensAnswerShape,
   "sheets-answer": sheetsAnswerShape,
+  "calendar-answer": calendarAnswerShape,
   "feed-answer": feedAnswerShape(finding),
   "weather-answer": weatherShape,
   "try-answer": tryAnswerShape,

@@ -1,3 +1,4 @@
+import { calendarLine } from "./calendar-line.js";
 import { checkCommand } from "./check.js";
 import { CHANGE_OPTION, flag, JSON_OPTION, needed, valued, withExamples, type CommandLine } from "./command-line.js";
 import { CHECK, EXAMPLES, FEED, PENS, PLAN, READ, TRY, WHY } from "./examples.js";
@@ -104,4 +105,4 @@ const whyLine: CommandLine = {
 };
 
 /** All commands, in the order of the help. */
-export const COMMANDS: readonly CommandLine[] = [readLine, feedLine, planLine, checkLine, whyLine, tryLine, sheetsLine, pensLine, weatherLine];
+export const COMMANDS: readonly CommandLine[] = [readLine, feedLine, planLine, checkLine, whyLine, tryLine, sheetsLine, calendarLine, pensLine, weatherLine];

@@ -12,6 +12,7 @@ export const WEATHER = "Try a plan on dry, usual and wet years with late moves: 
 export const CHECK = "Check a plan against all rules: plan.json, or a grid typed in a spreadsheet (CSV)";
 export const PENS = "Pens, nets and pigs' strips by cell: positions that fit, ground covered, nitrogen, how long to stand; drawn to scale";
 export const SHEETS = "Sheets of a plan for the wall and the pocket: season, month, week, day, pens; as HTML or PDF on your paper, or as text";
+export const CALENDAR = "A plan for the phone: an iCalendar file of moves and jobs; after planning again, one that changes and calls off events";
 export const TRY = "What if? Plan the farm as it is and with each change, and say what differs";
 export const WHY = "Why a group is where it is on a day, why not elsewhere, or what a cell could be used for";
 
@@ -20,7 +21,7 @@ export interface Example {
   readonly says: string;
 }
 
-export const EXAMPLES: Readonly<Record<"inbye" | "read" | "feed" | "plan" | "check" | "why" | "try" | "sheets" | "pens" | "weather", readonly Example[]>> = {
+export const EXAMPLES: Readonly<Record<"inbye" | "read" | "feed" | "plan" | "check" | "why" | "try" | "sheets" | "calendar" | "pens" | "weather", readonly Example[]>> = {
   inbye: [
     { line: "read scenarios/withy-end.yaml", says: "is the farm file right, and is there land enough?" },
     { line: "plan scenarios/withy-end.yaml", says: "plan the season; the sheets go to plans/withy-end" },
@@ -54,6 +55,11 @@ export const EXAMPLES: Readonly<Record<"inbye" | "read" | "feed" | "plan" | "che
     { line: "sheets scenarios/withy-end.yaml plans/withy-end/grid.csv --sheet season,pens --out wall", says: "a grid changed by hand, and the pens, into wall/" },
     { line: "sheets scenarios/withy-end.yaml plans/withy-end/plan.json --sheet month,week --month 2027-06 --week 2027-06-14", says: "June, and the week of the 14th" },
     { line: "sheets scenarios/withy-end.yaml plans/withy-end/plan.json --sheet season --as txt", says: "on the terminal" },
+  ],
+  calendar: [
+    { line: "calendar scenarios/withy-end.yaml plans/withy-end/plan.json", says: "all moves and jobs, as plans/withy-end/calendar.ics" },
+    { line: "calendar scenarios/withy-end.yaml plans/withy-end/plan.json --group Cows,Layers", says: "two groups' only" },
+    { line: "calendar scenarios/withy-end.yaml plans/june/plan.json --since plans/withy-end/plan.json", says: "planned again: changes, and what is called off" },
   ],
   feed: [
     { line: "feed scenarios/sun-brae.yaml", says: "in which weeks grass runs short, and by how much" },

@@ -6,13 +6,17 @@ import type { IsoDate } from "../quantity/calendar.js";
 import { buildSeason } from "../season/build-season.js";
 import { madeDates, type HayYear, type Made } from "../sheets/made.js";
 
-/** What the sheets say beside the plan. A plan made before its season is firm from the season's first day on. */
-export function madeOf(scenario: Scenario, planned: Planned, today: IsoDate): Made {
+/**
+ * What the sheets say beside the plan. A plan made before its season is firm from the season's first day on.
+ *
+ * @param replaces version of the plan that it takes the place of
+ */
+export function madeOf(scenario: Scenario, planned: Planned, today: IsoDate, replaces: number | null = null): Made {
   const { firstDay } = scenario.season;
   return {
     ...madeDates(today > firstDay ? today : firstDay),
     madeOn: today,
-    version: 1,
+    version: (replaces ?? 0) + 1,
     hay: hayYears(scenario, planned.weatherYardDays),
     cost: planned.cost,
     bound: Math.max(0, planned.bound),

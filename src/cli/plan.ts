@@ -1,8 +1,9 @@
 import type { Effort } from "../decide/effort.js";
 import { planSeason, type Planned } from "../decide/plan-season.js";
 import type { Scenario } from "../farm/scenario.js";
+import type { PlanFile } from "../plan/plan-file.js";
 import { madeOf, todayHere } from "./made.js";
-import { openFarm, openPlan, withChange } from "./open.js";
+import { openFarm, openPlanFile, withChange } from "./open.js";
 import type { PlanOptions } from "./options.js";
 import { refuseWhatIsThere, usualFolder, writeOut } from "./out-folder.js";
 import type { Outcome } from "./outcome.js";
@@ -27,13 +28,15 @@ export async function planCommand(given: PlanGiven, screen: Screen): Promise<Out
   const { value: scenario, notes, changes } = openFarm(given.farm, given.changes);
   const folder = given.out ?? usualFolder(given.farm);
   refuseWhatIsThere(folder, [...SHEETS, ...REFUSED_FILES], given.replace);
-  const base = given.from === null ? null : { plan: openPlan(given.from, scenario).value, price: given.keep };
+  const from = given.from === null ? null : openPlanFile(given.from, scenario).value;
+  const base = from && { plan: from.plan, price: given.keep };
   const planned = await planWatched(scenario, { ...given, base }, screen);
-  const made = madeOf(scenario, planned, todayHere());
+  const replaces = versionBefore(scenario, from?.file ?? null);
+  const made = madeOf(scenario, planned, todayHere(), replaces);
   const asked = { effort: given.effort, seed: given.seed };
   const refused = planned.kind === "no-plan";
   const changed = (text: string) => withChange(given.farm, given.changes, text);
-  const sheets = refused ? refusedFiles(scenario, planned, made, changes, changed) : sheetFiles(scenario, planned, made, changes);
+  const sheets = refused ? refusedFiles(scenario, planned, made, { replaces, changes }, changed) : sheetFiles(scenario, planned, made, { replaces, changes });
   const files = writeOut(folder, sheets, given.replace);
   const columns = given.columns ?? widthOf(screen);
   const seen: PlanSeen = { scenario, planned, made, asked, files, notes };
@@ -42,6 +45,11 @@ export async function planCommand(given: PlanGiven, screen: Screen): Promise<Out
     text: refused ? refusedText(seen, given, columns, screen) : planText(seen, columns, screen),
     answer: { shape: "plan-answer", value: planAnswer(seen) },
   };
+}
+
+/** Version of the plan of this farm that planning started from; a grid has none, and another farm's does not count here. */
+function versionBefore({ farm }: Scenario, file: PlanFile | null): number | null {
+  return file?.farm === farm ? file.version : null;
 }
 
 /** Plans with progress on the terminal and Ctrl-C minded. */

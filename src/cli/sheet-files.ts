@@ -6,6 +6,7 @@ import { writePlanFile, type PlanFile } from "../plan/plan-file.js";
 import { RULE_IDS } from "../rules/rule.js";
 import { gridCsv } from "../sheets/grid-csv.js";
 import type { Made } from "../sheets/made.js";
+import type { Ancestry } from "../sheets/plan-record.js";
 import { seasonGridHtml } from "../sheets/season-grid-html.js";
 import { holdToSchema } from "./hold-to-schema.js";
 
@@ -19,14 +20,14 @@ export const REFUSED_FILES = ["nearest-plan.json", "way-out.yaml", "way-out-plan
  * The plan that breaks least, to be looked at with `check`, and the cheapest way out; no sheets for the wall. The change
  * is written only where the plan keeps every rule of the farm as read with it.
  */
-export function refusedFiles(scenario: Scenario, planned: Planned, made: Made, changes: readonly string[], read: (change: string) => Scenario | null): readonly OutFile[] {
+export function refusedFiles(scenario: Scenario, planned: Planned, made: Made, ancestry: Ancestry, read: (change: string) => Scenario | null): readonly OutFile[] {
   const [way] = planned.refusal?.waysOut ?? [];
-  const nearest = { name: REFUSED_FILES[0], text: held(scenario, planFileOf(scenario, planned, made, changes)) };
+  const nearest = { name: REFUSED_FILES[0], text: held(scenario, planFileOf(scenario, planned, made, ancestry)) };
   if (!way) return [nearest];
   const changed = way.change === null ? null : read(way.change);
   const same = changed !== null && checkPlan(changed, way.plan).breaches.length === 0;
   const farm = same ? changed : way.scenario;
-  const file = planFileOf(farm, { ...planned, plan: way.plan, report: way.report, cost: way.cost }, made, [...changes, way.words]);
+  const file = planFileOf(farm, { ...planned, plan: way.plan, report: way.report, cost: way.cost }, made, { ...ancestry, changes: [...ancestry.changes, way.words] });
   const plan = { name: REFUSED_FILES[2], text: held(farm, { ...file, bound: null, handRule: null, yardDays: null }) };
   return [nearest, ...(same && way.change !== null ? [{ name: REFUSED_FILES[1], text: way.change }] : []), plan];
 }
@@ -38,8 +39,8 @@ function held(scenario: Scenario, file: PlanFile): string {
 }
 
 /** Every sheet of a plan, ready to be written. */
-export function sheetFiles(scenario: Scenario, planned: Planned, made: Made, changes: readonly string[]): readonly OutFile[] {
-  const text = held(scenario, planFileOf(scenario, planned, made, changes));
+export function sheetFiles(scenario: Scenario, planned: Planned, made: Made, ancestry: Ancestry): readonly OutFile[] {
+  const text = held(scenario, planFileOf(scenario, planned, made, ancestry));
   return [
     { name: SHEETS[0], text: seasonGridHtml(scenario, planned.plan, planned.report, made) },
     { name: SHEETS[1], text: gridCsv(scenario, planned.plan) },
@@ -47,14 +48,14 @@ export function sheetFiles(scenario: Scenario, planned: Planned, made: Made, cha
   ];
 }
 
-function planFileOf(scenario: Scenario, planned: Planned, made: Made, changes: readonly string[]): PlanFile {
+function planFileOf(scenario: Scenario, planned: Planned, made: Made, { replaces, changes }: Ancestry): PlanFile {
   const { measures, chargesByRule } = planned.report;
   const money = (amount: number) => `${amount.toFixed(2)} ${scenario.prices.currency}`;
   const paid = RULE_IDS.filter((id) => chargesByRule[id] > 0);
   return {
     farm: scenario.farm,
     version: made.version,
-    replaces: null,
+    replaces,
     madeOn: made.madeOn,
     firmTo: made.firmTo,
     likelyTo: made.likelyTo,

@@ -102,7 +102,7 @@ function givenSeen(scenario: Scenario, plan: Plan, base: Trial): GivenSeen {
 /** The same sheets as `plan` writes, into the folder of a trial. */
 function writtenTo(folder: string, { title, scenario, planned }: Trial, { replace }: TryGiven, laidFirst: readonly string[]): readonly string[] {
   const made = madeOf(scenario, planned, todayHere());
-  const changes = title === AS_IT_IS ? laidFirst : [...laidFirst, title];
-  const sheets = planned.kind === "plan" ? sheetFiles(scenario, planned, made, changes) : refusedFiles(scenario, planned, made, changes, () => null);
+  const ancestry = { replaces: null, changes: title === AS_IT_IS ? laidFirst : [...laidFirst, title] };
+  const sheets = planned.kind === "plan" ? sheetFiles(scenario, planned, made, ancestry) : refusedFiles(scenario, planned, made, ancestry, () => null);
   return writeOut(folder, sheets, replace);
 }

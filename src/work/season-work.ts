@@ -52,8 +52,10 @@ function walks({ days }: Replay): Job[] {
   return days.dates.filter((_, t) => isWalkDay(t)).map((day) => ({ ...ON_GROUND, id: `walk:${day}`, kind: "walk", day, part: "morning", from: null, to: null, cut: null }));
 }
 
+/** A cut that a plan names twice on a day is one job. */
 function cuts({ cuts: planned }: Plan): Job[] {
-  return planned.map(({ cell, cut, day }) => {
+  const once = planned.filter((one, i) => planned.findIndex(({ cell, day }) => cell === one.cell && day === one.day) === i);
+  return once.map(({ cell, cut, day }) => {
     const place = { name: cell, yard: false };
     return { ...ON_GROUND, id: `cut:${cell}:${day}`, kind: "cut", day, part: "evening", from: place, to: place, cut };
   });
