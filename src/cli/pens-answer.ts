@@ -3,6 +3,8 @@ import type { PenInCell, PenOnFarm } from "../decide/pens/pens-of-farm.js";
 import type { Finding } from "../farm/finding.js";
 import type { Scenario } from "../farm/scenario.js";
 import type { Caution } from "../plan/cautions.js";
+import { cautionText } from "../sheets/caution-words.js";
+import { english } from "./english.js";
 import { day, finding, season } from "./answer-parts.js";
 
 const count = z.number().int().min(0);
@@ -93,7 +95,7 @@ export function pensAnswer({ scenario, pens, planned, cautions, files, notes }: 
       firstOut: pen.firstOut, positionsWorked: pen.worked, workedHa: pen.workedHa, shareOfFarm: pen.shareOfFarm,
       cells: pen.cells.map((one) => cellAnswer(pen, one)),
     })),
-    cautions: cautions.map(({ text, source }) => ({ text, source })),
+    cautions: cautions.map((caution) => ({ text: cautionText(english(), caution), source: caution.source })),
     files: [...files],
     notes: [...notes],
   };

@@ -4,6 +4,7 @@ import { headWords } from "../sheets/marks.js";
 import { cellFigures, tableWords } from "../sheets/pens/page.js";
 import { cellNotes, penSentences, penTitle } from "../sheets/pens/pen-words.js";
 import { wrapped } from "../sheets/text-wrap.js";
+import { datedCaution } from "./caution-text.js";
 import { findingsText } from "./findings-text.js";
 import type { PensSeen } from "./pens-answer.js";
 import { widthOf, type Screen } from "./screen.js";
@@ -22,7 +23,7 @@ export function pensText(seen: PensSeen, farmFile: string | null, screen: Screen
     ...part("What the columns say", pens.length === 0 ? [] : [`  ${wrapped(tableWords(pens.flatMap((pen) => pen.cells), seen.planned), columns - 2, 2)}`]),
     ...part("Where these figures come from", sourcesOf(seen).map(bullet)),
     ...part("Worth knowing", notes.length === 0 ? [] : [findingsText(notes, columns).trimEnd()]),
-    ...part("Take care", cautions.map(({ text, days }) => bullet(days ? `${text} (${spanWords(days.firstDay, days.lastDay)})` : text))),
+    ...part("Take care", cautions.map((caution) => bullet(datedCaution(caution)))),
     ...part("The drawings", files.map((file) => `  ${file}`)),
     ...(farmFile !== null && files.length === 0 && pens.length > 0 ? ["", wrapped(`To see them drawn to scale: inbye pens ${farmFile} --out FOLDER`, columns)] : []),
     "",

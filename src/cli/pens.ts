@@ -20,7 +20,7 @@ export interface PensGiven extends PensOptions {
 }
 
 /** Dangers of moving pens and of what lives in them; the others stand on the plan's own sheets. */
-const PEN_TOPICS = ["fence", "tow", "pen", "dead birds", "bird flu", "open water", "dusk", "heat", "codes"];
+const PEN_TOPICS = ["fence", "tow", "pen", "dead-birds", "bird-flu", "open-water", "dusk", "heat", "codes"];
 
 /** `inbye pens FARM [PLAN]`: what each pen, net and pigs' strip covers of each cell; drawn to scale where a folder is named. */
 export function pensCommand(given: PensGiven, screen: Screen): Outcome {

@@ -2,11 +2,12 @@ import { PROVEN, type Planned } from "../decide/plan-season.js";
 import { daysBetween } from "../quantity/calendar.js";
 import { cautionsFor } from "../plan/cautions.js";
 import type { Scenario } from "../farm/scenario.js";
-import { dayMonth, spanWords } from "../sheets/day-words.js";
+import { dayMonth } from "../sheets/day-words.js";
 import { hayWords } from "../sheets/figure-words.js";
 import { seasonGridText } from "../sheets/season-grid-text.js";
 import type { Paint } from "../sheets/text-paint.js";
 import { wrapped } from "../sheets/text-wrap.js";
+import { datedCaution } from "./caution-text.js";
 import { costRows } from "./cost-text.js";
 import { savedOfPossible, type PlanSeen } from "./plan-answer.js";
 import type { Screen } from "./screen.js";
@@ -28,7 +29,7 @@ export function planText(seen: PlanSeen, columns: number, screen: Screen): strin
     ...part("Hay and work", lines(workPart(seen))),
     ...part("How sure", lines([`  ${surenessWords(made.firmTo, made.likelyTo, scenario.season.lastDay)}`])),
     ...part("Worth knowing", [...planned.notes, ...notes.map((note) => `${note.found}: ${note.allowed}`)].map(bullet)),
-    ...part("Take care", cautionsFor(scenario, planned.plan).map(({ text, days }) => bullet(days ? `${text} (${spanWords(days.firstDay, days.lastDay)})` : text))),
+    ...part("Take care", cautionsFor(scenario, planned.plan).map((caution) => bullet(datedCaution(caution)))),
     ...part("The sheets", files.map((file) => `  ${file}`)),
     "",
   ].join("\n");

@@ -1,4 +1,5 @@
 import type { Span } from "../quantity/calendar.js";
+import type { CautionRow } from "../science/tables.js";
 import type { Corner } from "../science/boundary.js";
 
 /** Bought feed given every day. */
@@ -36,9 +37,11 @@ export interface Handover {
   readonly publicPaths: readonly string[];
   /** Least voltage at which a fence holds, kV: for most stock, and for sheep and goats, whose wool and hair keep it off. */
   readonly leastKv: { readonly usual: number; readonly wool: number };
+  /** Dangers of the trade that sheets warn of, whatever can hurt people first. */
+  readonly cautions: readonly CautionRow[];
 }
 
 /** Of a farm that tells nothing but what stands in every farm file. */
 export const NO_HANDOVER: Handover = {
-  ways: {}, paths: [], gates: {}, yardAt: null, feed: {}, take: {}, births: {}, kitLies: null, publicPaths: [], leastKv: { usual: 3, wool: 4 },
+  ways: {}, paths: [], gates: {}, yardAt: null, feed: {}, take: {}, births: {}, kitLies: null, publicPaths: [], leastKv: { usual: 3, wool: 4 }, cautions: [],
 };

@@ -31,6 +31,7 @@ export function readHandover(desk: Desk, root: MapNode, season: Span, ends: Path
     })),
     kitLies: textOf(child(kit.map, "lies")) ?? null,
     publicPaths: fields.flatMap(publicPathsOf),
+    cautions: desk.tables.cautionRows,
     leastKv: {
       usual: amountIn(desk, kit, "least-voltage") ?? takeDefault(desk, "fence.least-kv", "", "least voltage of a fence"),
       wool: amountIn(desk, kit, "least-voltage-wool") ?? takeDefault(desk, "fence.least-kv-wool", "", "least voltage of a fence for sheep and goats"),

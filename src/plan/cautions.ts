@@ -1,105 +1,108 @@
-import { addDays, daysBetween, monthOf, type IsoDate, type Span } from "../quantity/calendar.js";
-import { figureOf, isBird, isGrazer, type Group, type Scenario } from "../farm/scenario.js";
-import type { Plan, Stay } from "./plan.js";
+import { figureOf, isBird, type Cell, type Group, type Scenario } from "../farm/scenario.js";
+import { youngOn } from "../farm/young.js";
+import { addDays, daysBetween, monthOf, spanHolds, type IsoDate, type Span } from "../quantity/calendar.js";
+import type { CautionRow, CautionWhere } from "../science/tables.js";
+import type { Plan } from "./plan.js";
 
-/** A danger that these animals on these days bring, in short sentences. */
+/** A danger that these animals on these days bring; its words stand in the catalogue under "caution." and its topic. */
 export interface Caution {
   readonly topic: string;
-  readonly text: string;
-  /** A row of the published tables, the page that says it, or "common practice". */
+  /** 1 hurts people, 2 kills animals, 3 is law, 4 everything else. */
+  readonly rank: number;
   readonly source: string;
-  /** Days on which it applies; null for the whole plan. */
+  /** First and last day on which it applies; null for as long as the animals are here. */
   readonly days: Span | null;
 }
 
-/** What a caution is asked of: the groups that have stays, and where they stand when. */
-interface Asked {
+/** A group on a day of the plan, and the cell where it stands; null in a yard. */
+interface Seen {
   readonly scenario: Scenario;
-  readonly groups: readonly Group[];
-  readonly inCells: readonly Stay[];
+  readonly plan: Plan;
+  readonly group: Group;
+  readonly day: IsoDate;
+  readonly cell: Cell | null;
 }
 
-interface Rule {
-  readonly topic: string;
-  readonly text: string;
-  readonly source: string;
-  /** Days on which it applies, null for always, or false when it does not. */
-  readonly applies: (asked: Asked) => Span | null | false;
-}
+const electric = ({ group, cell }: Seen): boolean => cell !== null && (!isBird(group.kind) || (group.strip?.nets ?? 0) > 0);
+const comes = ({ scenario, group, day }: Seen): boolean => day > scenario.season.firstDay && group.here.some(({ firstDay }) => firstDay === day);
+const leaves = ({ scenario, group, day }: Seen): boolean => day < scenario.season.lastDay && group.here.some(({ lastDay }) => lastDay === day);
 
-const COMMON = "common practice";
-const MEMORY = "from memory";
-const ENERGISER = "energiser.joules, energiser.apart, fence.sign-every";
+/** When the condition of a row holds for a group on a day. */
+const WHERE: Readonly<Record<Exclude<CautionWhere, "mown">, (seen: Seen) => boolean>> = {
+  "here": () => true,
+  "ground": ({ cell }) => cell !== null,
+  "with-young": ({ group, day }) => (youngOn(group, day)?.head ?? 0) > 0 || /calf|litter/.test(group.animalClass),
+  "births": ({ scenario, group, day }) => (scenario.handover.births[group.name] ?? []).some((span) => spanHolds(span, day)),
+  "public-path": ({ scenario, cell }) => cell !== null && scenario.handover.publicPaths.includes(cell.name),
+  "towed": ({ group }) => group.needsTow || group.strip?.movedBy === "tow",
+  "pushed": ({ group }) => group.strip?.movedBy === "hand" && group.strip.pen !== null,
+  "fenced": electric,
+  "hot": ({ scenario, day }) => isMonthOf(day, hotMonths(scenario)),
+  "shade": ({ cell }) => cell?.shade === true,
+  "wet-ground": ({ cell }) => cell?.wetGround === true,
+  "open-water": ({ cell }) => cell?.water === "pond" || cell?.water === "stream",
+  "housing-order": ({ scenario, group, day }) => scenario.housingOrders.some((order) => order.kinds.includes(group.kind) && spanHolds(order, day)),
+  "comes": comes,
+  "leaves": leaves,
+  "comes-or-goes": (seen) => comes(seen) || leaves(seen),
+};
 
-const kindsOf = ({ groups }: Asked): readonly string[] => groups.map((group) => group.kind);
-const always = (yes: boolean): null | false => (yes ? null : false);
-const some = (test: (group: Group) => boolean) => (asked: Asked): null | false => always(asked.groups.some(test));
-const ruminant = (group: Group): boolean => ["cattle", "sheep", "goats"].includes(group.kind);
-const inMilk = (group: Group): boolean => group.kind === "cattle" && (group.young !== null || /milk|with calf/.test(group.animalClass));
-
-/** From the first to the last day of the months on which one of the groups that count stands in a cell. */
-function daysIn(asked: Asked, first: number, last: number, counts: (group: Group) => boolean): Span | false {
-  const names = asked.groups.filter(counts).map((group) => group.name);
-  const inMonths = (day: IsoDate): boolean => monthOf(day) + 1 >= first && monthOf(day) + 1 <= last;
-  const days = asked.inCells.filter((stay) => names.includes(stay.group)).flatMap(daysOf).filter(inMonths).sort();
-  return days.length === 0 ? false : { firstDay: days[0]!, lastDay: days.at(-1)! };
-}
-
-function daysOf({ firstDay, lastDay }: Stay): readonly IsoDate[] {
-  return Array.from({ length: daysBetween(firstDay, lastDay) + 1 }, (_, i) => addDays(firstDay, i));
-}
-
-function hotMonths({ scenario }: Asked): readonly [number, number] {
+function hotMonths(scenario: Scenario): readonly [number, number] {
   const month = (key: string, otherwise: number): number => figureOf(scenario, "shade", key, null, null) ?? otherwise;
   return [month("first-month", 6), month("last-month", 8)];
 }
 
-const RULES: readonly Rule[] = [
-  { topic: "bull", text: "Never go in with a bull alone. Keep a way out.", source: COMMON, applies: some((g) => g.kind === "cattle" && /bull/.test(g.animalClass)) },
-  { topic: "cow with calf", text: "A cow with a calf may charge. Never stand between them, never with a dog.", source: COMMON, applies: some((g) => g.kind === "cattle" && (g.young !== null || /calf/.test(g.animalClass))) },
-  { topic: "sow", text: "A sow with a litter may bite. Never go in with her alone.", source: COMMON, applies: some((g) => g.kind === "pigs" && (g.young !== null || /sow|farrow/.test(g.animalClass))) },
-  { topic: "boar", text: "Never go in with a boar without a board.", source: COMMON, applies: some((g) => g.kind === "pigs" && /boar/.test(g.animalClass)) },
-  { topic: "fence", text: "One energiser a fence, at most 5 J, never on barbed wire. 2.5 m between fences of two energisers. A sign where people pass.", source: ENERGISER,
-    applies: (asked) => always(asked.inCells.some((stay) => asked.groups.some((g) => g.name === stay.group && (!isBird(g.kind) || (g.strip?.nets ?? 0) > 0)))) },
-  { topic: "tow", text: "Nobody between tractor and pen. Birds shut in and counted before it moves.", source: COMMON, applies: some((g) => g.needsTow || g.strip?.movedBy === "tow") },
-  { topic: "pen", text: "No legs under the pen's edge when it is pushed.", source: COMMON, applies: some((g) => isBird(g.kind) && g.strip?.movedBy === "hand") },
-  { topic: "feed ban", text: "Bird and pig feed out of reach of cattle, sheep and goats. It may hold animal protein.", source: "21 CFR 589.2000",
-    applies: (asked) => always(asked.groups.some(ruminant) && asked.groups.some((g) => !isGrazer(g.kind))) },
-  { topic: "dead birds", text: "Dead birds out every day. Cattle and sheep never reach litter or carcasses (botulism).", source: "litter.days",
-    applies: (asked) => always(asked.groups.some(ruminant) && asked.groups.some((g) => isBird(g.kind))) },
-  { topic: "copper", text: "Sheep never reach pig feed or pig slurry. The copper kills them.", source: "copper.pig-feed-ppm",
-    applies: (asked) => always(kindsOf(asked).includes("sheep") && kindsOf(asked).includes("pigs")) },
-  { topic: "ionophores", text: "Horses never reach cattle or bird feed with ionophores. A little kills them.", source: MEMORY,
-    applies: (asked) => always(kindsOf(asked).includes("horses") && asked.groups.some((g) => g.kind === "cattle" || isBird(g.kind))) },
-  { topic: "blackhead", text: "Turkeys never with chickens, nor on their ground (blackhead).", source: "clean-ground.turkeys-after-chickens",
-    applies: (asked) => always(kindsOf(asked).includes("turkeys") && kindsOf(asked).some((kind) => kind === "layers" || kind === "broilers")) },
-  { topic: "bird flu", text: "In bird flu no mixing of kinds, own boots for the birds. A housing order comes before following the cattle.", source: "USDA APHIS, 30 October 2024", applies: some((g) => isBird(g.kind)) },
-  { topic: "open water", text: "Birds do not drink from pond or stream.", source: "USDA APHIS, 30 October 2024",
-    applies: (asked) => {
-      const wet = asked.scenario.cells.filter((cell) => cell.water === "pond" || cell.water === "stream").map((cell) => cell.name);
-      return always(asked.inCells.some((stay) => wet.includes(stay.cell!) && asked.groups.some((g) => g.name === stay.group && isBird(g.kind))));
-    } },
-  { topic: "dusk", text: "Shut and count the birds at dusk.", source: COMMON, applies: some((g) => isBird(g.kind)) },
-  { topic: "hands", text: "Wash hands after birds. Care with children under five (Salmonella).", source: MEMORY, applies: some((g) => isBird(g.kind)) },
-  { topic: "tetany", text: "Magnesium for cows in milk on spring grass, from 30 days before turnout.", source: "extension.unl.edu", applies: (asked) => daysIn(asked, 3, 5, inMilk) },
-  { topic: "bloat", text: "Never turn hungry cattle or sheep onto wet clover (bloat).", source: MEMORY, applies: (asked) => daysIn(asked, 4, 10, ruminant) },
-  { topic: "plants", text: "Look for yew, ragwort and cut cherry before stock go in.", source: MEMORY, applies: (asked) => always(asked.inCells.some((stay) => asked.groups.some((g) => g.name === stay.group && isGrazer(g.kind)))) },
-  { topic: "heat", text: "No hauls on hot, close days (THI 79 or more). Moves only at dawn on hotter ones (84 or more).", source: "heat.danger, heat.emergency", applies: (asked) => daysIn(asked, ...hotMonths(asked), () => true) },
-  { topic: "pigs in heat", text: "Pigs burn and overheat. Shade and a wallow.", source: COMMON, applies: (asked) => daysIn(asked, ...hotMonths(asked), (g) => g.kind === "pigs") },
-  { topic: "scraps", text: "No kitchen scraps to pigs or birds where the law forbids them.", source: COMMON, applies: some((g) => g.kind === "pigs" || isBird(g.kind)) },
-  { topic: "papers", text: "Movement papers and standstill when animals come or go.", source: COMMON,
-    applies: ({ scenario: { season }, groups }) => always(groups.some((g) => g.here.some((span) => span.firstDay > season.firstDay || span.lastDay < season.lastDay))) },
-];
+/** From the first to the last month, over the year's end where the last comes first. */
+function isMonthOf(day: IsoDate, [first, last]: readonly [number, number]): boolean {
+  const month = monthOf(day) + 1;
+  return first <= last ? month >= first && month <= last : month >= first || month <= last;
+}
 
-const CODES: Caution = { topic: "codes", text: "Follow local codes, the vet and licensed practice.", source: COMMON, days: null };
+const inMilk = ({ kind, young, animalClass }: Group): boolean => kind === "cattle" && (young !== null || /milk|with calf/.test(animalClass));
 
-/** Only the cautions that apply to these animals on these days; the last is always there. */
+function isOf(row: CautionRow, group: Group): boolean {
+  return row.kinds.includes(group.kind) && (row.class === undefined || new RegExp(row.class).test(group.animalClass)) && (row["in-milk"] !== true || inMilk(group));
+}
+
+/** Whether a row applies on a day on which these groups are here. */
+function holds(row: CautionRow, plan: Plan, day: IsoDate, here: readonly Seen[]): boolean {
+  if (row.months && !isMonthOf(day, row.months)) return false;
+  const { where, beside } = row;
+  if (where === "mown") return plan.cuts.some((cut) => cut.day === day);
+  return here.some((seen) => isOf(row, seen.group) && WHERE[where](seen) && (!beside || here.some(({ group }) => group !== seen.group && beside.includes(group.kind))));
+}
+
+/** The plan's groups on a day, each where it stands. */
+function hereOn(scenario: Scenario, plan: Plan, day: IsoDate): readonly Seen[] {
+  return plan.stays.filter((stay) => spanHolds(stay, day)).flatMap((stay) => {
+    const group = scenario.groups.find(({ name }) => name === stay.group);
+    return group ? [{ scenario, plan, group, day, cell: scenario.cells.find(({ name }) => name === stay.cell) ?? null }] : [];
+  });
+}
+
+const LAST = "codes";
+const CODES: Caution = { topic: LAST, rank: 4, source: "common practice", days: null };
+
+/** Conditions that hold as long as the animals are here, so that no dates are told. */
+const ALWAYS: readonly CautionWhere[] = ["here", "ground", "with-young", "towed", "pushed", "fenced"];
+
+/** The cautions that apply to these animals on the days of the plan, whatever can hurt people first; the last is always there. */
 export function cautionsFor(scenario: Scenario, plan: Plan): readonly Caution[] {
-  const placed = new Set(plan.stays.map((stay) => stay.group));
-  const asked: Asked = { scenario, groups: scenario.groups.filter((group) => placed.has(group.name)), inCells: plan.stays.filter((stay) => stay.cell !== null) };
-  const applying = RULES.flatMap(({ topic, text, source, applies }) => {
-    const days = applies(asked);
-    return days === false ? [] : [{ topic, text, source, days }];
+  const { firstDay, lastDay } = scenario.season;
+  const days = Array.from({ length: daysBetween(firstDay, lastDay) + 1 }, (_, i) => addDays(firstDay, i));
+  const seen = days.map((day) => hereOn(scenario, plan, day));
+  const applying = scenario.handover.cautions.flatMap((row) => {
+    const on = days.filter((day, i) => holds(row, plan, day, seen[i]!));
+    if (on.length === 0) return [];
+    const dated = row.months !== undefined || !ALWAYS.includes(row.where);
+    return [{ topic: row.key, rank: row.rank, source: row.source, days: dated ? { firstDay: on[0]!, lastDay: on.at(-1)! } : null }];
   });
   return [...applying, CODES];
+}
+
+/** Those of one day, in the same order; `days` is that day. */
+export function cautionsOn(scenario: Scenario, plan: Plan, day: IsoDate): readonly Caution[] {
+  const here = hereOn(scenario, plan, day);
+  const applying = scenario.handover.cautions.filter((row) => holds(row, plan, day, here));
+  return [...applying.map(({ key, rank, source }) => ({ topic: key, rank, source, days: { firstDay: day, lastDay: day } })), CODES];
 }

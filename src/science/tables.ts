@@ -52,6 +52,31 @@ export interface DefaultRow extends Row<number> {
   readonly most: number;
 }
 
+/** What makes a caution apply to a group of its kinds, or, mown, to the farm. */
+export const CAUTION_WHERE = [
+  "here", "ground", "with-young", "births", "public-path", "towed", "pushed", "fenced", "hot", "shade", "wet-ground", "open-water", "housing-order",
+  "comes", "leaves", "comes-or-goes", "mown",
+] as const;
+export type CautionWhere = (typeof CAUTION_WHERE)[number];
+
+/** A danger of the trade: which animals, where and when; its words stand in the catalogue under "caution." and its key. */
+export interface CautionRow {
+  readonly key: string;
+  /** 1 hurts people, 2 kills animals, 3 is law, 4 everything else; rows stand in this order. */
+  readonly rank: number;
+  readonly kinds: readonly string[];
+  readonly where: CautionWhere;
+  /** Pattern of the classes that it is of; all unless given. */
+  readonly class?: string | undefined;
+  readonly "in-milk"?: boolean | undefined;
+  /** Kinds of which another group must be here too. */
+  readonly beside?: readonly string[] | undefined;
+  /** First and last month, 1 to 12; the last may come before the first. */
+  readonly months?: readonly [number, number] | undefined;
+  readonly source: string;
+  readonly status: Status;
+}
+
 export interface Tables {
   readonly growth: readonly GrowthRow[];
   readonly animalUnits: readonly Row<number>[];
@@ -68,6 +93,7 @@ export interface Tables {
   readonly poultry: readonly Row<number>[];
   readonly pigs: readonly Row<number>[];
   readonly cautions: readonly Row<number>[];
+  readonly cautionRows: readonly CautionRow[];
   readonly defaults: readonly DefaultRow[];
   /** What a rule rests on, in words; a rule's `source` is a key here or in `defaults`. */
   readonly sources: readonly Row<string>[];

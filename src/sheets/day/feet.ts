@@ -1,7 +1,9 @@
 import { OWNER, TOWS, VET, type Calls } from "../../farm/calls.js";
-import { spanHolds, type IsoDate } from "../../quantity/calendar.js";
-import { cautionsFor, type Caution } from "../../plan/cautions.js";
+import type { IsoDate } from "../../quantity/calendar.js";
+import { cautionsOn } from "../../plan/cautions.js";
 import type { Job } from "../../work/job.js";
+import { cautionText } from "../caution-words.js";
+import { heldMm } from "../held-fonts.js";
 import type { Day } from "./context.js";
 import type { Bits, CallLine, Task } from "./model.js";
 
@@ -29,17 +31,28 @@ export function waitWords({ words }: Day, tasks: readonly Task[]): Bits {
   return [...words.pieces("day.never-waits"), { text: " ", strong: false }, ...(may.length === 0 ? words.pieces("day.may-wait.none") : words.pieces("day.may-wait", { tasks: words.list(may), n: may.length }))];
 }
 
-/** What can hurt people first, then what kills animals; all others stand on the season's sheet. */
-const FIRST: readonly string[] = ["bull", "cow with calf", "sow", "boar", "tow", "fence", "pen", "hands", "dead birds", "heat", "bloat", "feed ban", "scraps"];
-const MOST_CAUTIONS = 6;
+/** Cautions of work that is not done every day: printed when it is. Shutting birds in is a task of its own. */
+const AT_WORK: Readonly<Record<string, (job: Job) => boolean>> = {
+  "tow": ({ tow }) => tow,
+  "pen": ({ kind, tow }) => (kind === "step" || kind === "move") && !tow,
+  "plants": ({ kind, to }) => (kind === "move" || kind === "arrive") && to?.yard === false,
+  "dusk": () => false,
+};
 
-/** The cautions of these animals on this day that matter most, and always the last. */
-export function cautionWords({ scenario, words, sheet, day }: Day): Bits {
-  const today = cautionsFor(scenario, sheet.plan).filter(({ days }) => days === null || spanHolds(days, day));
-  const rank = ({ topic }: Caution): number => (FIRST.includes(topic) ? FIRST.indexOf(topic) : FIRST.length);
-  const most = [...today].filter(({ topic }) => topic !== "codes").sort((a, b) => rank(a) - rank(b)).slice(0, MOST_CAUTIONS);
-  const told = [...most, ...today.filter(({ topic }) => topic === "codes")].map(({ text }) => text);
-  return words.pieces("day.cautions", { cautions: told.join(" ") });
+/** Room for cautions, mm of a line: what hurts people always stands there, the rest as far as it goes. */
+const CAUTIONS_MM = 540;
+
+/** The cautions of these animals on this day, and always the last. */
+export function cautionWords({ scenario, words, sheet, day, work }: Day): Bits {
+  const today = cautionsOn(scenario, sheet.plan, day).filter(({ topic }) => AT_WORK[topic] === undefined || work.jobs.some(AT_WORK[topic]));
+  const [last] = today.slice(-1);
+  let used = 0;
+  const told = today.slice(0, -1).filter((caution) => {
+    used += heldMm(cautionText(words, caution), 10);
+    return caution.rank === 1 || used <= CAUTIONS_MM;
+  });
+  const more = told.length < today.length - 1 ? [words.say("day.cautions.more")] : [];
+  return words.pieces("day.cautions", { cautions: [...told.map((one) => cautionText(words, one)), ...more, cautionText(words, last!)].join(" ") });
 }
 
 /** Where the sheet is from, and what tomorrow brings. */

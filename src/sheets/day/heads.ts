@@ -84,6 +84,7 @@ export function alone(day: Day, tasks: readonly Task[]): readonly Bits[] {
     [
       ...(tow.length === 0 ? [] : towers.length === 0 ? words.pieces("day.tow.nobody", { tasks: numbers(tow) }) : words.pieces("day.tow.who", { tasks: numbers(tow), who: orWords(words, towers) })),
       ...(two.length === 0 ? [] : words.pieces("day.two", { tasks: numbers(two) })),
+      ...(two.some(({ people }) => people > work.people.length) ? words.pieces("day.two.too-few", { home: work.people.length }) : []),
       ...(live.length === 0 ? [] : words.pieces("day.live", { cells: words.list([...new Set(live.map(({ to }) => to!.name))]) })),
     ],
   ].filter((bits) => bits.length > 0);

@@ -2,6 +2,7 @@ import { coveredByPlan, type PenInCell, type PenOnFarm } from "../../decide/pens
 import { stepsIn } from "../../decide/pens/steps.js";
 import type { Scenario } from "../../farm/scenario.js";
 import type { Caution } from "../../plan/cautions.js";
+import { cautionText } from "../caution-words.js";
 import type { Words } from "../../words/words.js";
 import { dayMonth, spanWords } from "../day-words.js";
 import { areaWords } from "../figure-words.js";
@@ -29,7 +30,7 @@ ${allCells(scenario, pen, planned)}
 ${list(notes)}
 </section>
 <section><h2>Take care</h2>
-${list(cautions.map(({ text, days }) => (days ? `${text} (${spanWords(days.firstDay, days.lastDay)})` : text)))}
+${list(cautions.map((caution) => (caution.days ? `${cautionText(words, caution)} (${spanWords(caution.days.firstDay, caution.days.lastDay)})` : cautionText(words, caution))))}
 </section>`);
 }
 
