@@ -7,6 +7,7 @@ import { hayWords } from "../sheets/figure-words.js";
 import { seasonGridText } from "../sheets/season-grid-text.js";
 import type { Paint } from "../sheets/text-paint.js";
 import { wrapped } from "../sheets/text-wrap.js";
+import { english } from "./english.js";
 import { costRows } from "./cost-text.js";
 import { savedOfPossible, type PlanSeen } from "./plan-answer.js";
 import type { Screen } from "./screen.js";
@@ -22,7 +23,7 @@ export function planText(seen: PlanSeen, columns: number, screen: Screen): strin
   return [
     screen.heading(wrapped(headline(scenario), columns)),
     "",
-    seasonGridText(scenario, planned.plan, planned.report, made, { columns, paint: paintWith(screen) }).trimEnd(),
+    seasonGridText(scenario, planned.plan, planned.report, made, english(), { columns, paint: paintWith(screen) }).trimEnd(),
     ...part(`What it costs: ${aboutPrice(planned.cost, made.currency)}`, lines(costPart(seen))),
     ...part("Days in a yard, by kind of year", yardPart(seen)),
     ...part("Hay and work", lines(workPart(seen))),

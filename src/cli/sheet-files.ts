@@ -7,6 +7,7 @@ import { RULE_IDS } from "../rules/rule.js";
 import { gridCsv } from "../sheets/grid-csv.js";
 import type { Made } from "../sheets/made.js";
 import { seasonGridHtml } from "../sheets/season-grid-html.js";
+import { english } from "./english.js";
 import { holdToSchema } from "./hold-to-schema.js";
 
 /** What a plan is written to, in the order it is told. */
@@ -41,7 +42,7 @@ function held(scenario: Scenario, file: PlanFile): string {
 export function sheetFiles(scenario: Scenario, planned: Planned, made: Made, changes: readonly string[]): readonly OutFile[] {
   const text = held(scenario, planFileOf(scenario, planned, made, changes));
   return [
-    { name: SHEETS[0], text: seasonGridHtml(scenario, planned.plan, planned.report, made) },
+    { name: SHEETS[0], text: seasonGridHtml(scenario, planned.plan, planned.report, made, english()) },
     { name: SHEETS[1], text: gridCsv(scenario, planned.plan) },
     { name: SHEETS[2], text },
   ];
