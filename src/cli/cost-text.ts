@@ -2,6 +2,7 @@ import { ruleOf } from "../rules/index.js";
 import { RULE_IDS, type Breach, type RuleId } from "../rules/rule.js";
 import { spanWords } from "../sheets/day-words.js";
 import { priceWords } from "../sheets/figure-words.js";
+import { english } from "./english.js";
 import { ruleWords } from "../sheets/rule-words.js";
 import { wrapped } from "../sheets/text-wrap.js";
 
@@ -13,7 +14,7 @@ export function dearestFirst(chargesByRule: Readonly<Record<RuleId, number>>): r
 
 /** What a plan costs by rule, one row each: the money right-aligned before the words. */
 export function costRows(chargesByRule: Readonly<Record<RuleId, number>>, currency: string): readonly string[] {
-  const rows = dearestFirst(chargesByRule).map(([id, money]) => [priceWords(money, currency), ruleWords(id)] as const);
+  const rows = dearestFirst(chargesByRule).map(([id, money]) => [priceWords(money, currency), ruleWords(id, english())] as const);
   const width = Math.max(0, ...rows.map(([money]) => money.length));
   return rows.map(([money, words]) => `  ${money.padStart(width)}  ${words}`);
 }

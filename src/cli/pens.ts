@@ -1,10 +1,9 @@
 import { pensOfFarm, type PenOnFarm } from "../decide/pens/pens-of-farm.js";
 import type { Scenario } from "../farm/scenario.js";
-import { loadCatalogue } from "../files/words.js";
 import { cautionsFor } from "../plan/cautions.js";
 import type { Plan } from "../plan/plan.js";
 import { penSheet } from "../sheets/pens/page.js";
-import { wordsOf } from "../words/words.js";
+import { english } from "./english.js";
 import { openFarm, openPlan } from "./open.js";
 import { refuseWhatIsThere, writeOut } from "./out-folder.js";
 import type { Outcome } from "./outcome.js";
@@ -30,7 +29,7 @@ export function pensCommand(given: PensGiven, screen: Screen): Outcome {
   const found = pensFound(scenario, plan?.value ?? null);
   const files = given.out === null ? [] : written(given.out, given.replace, found);
   const seen: PensSeen = { ...found, files, notes: [...farm.notes, ...(plan?.notes ?? [])] };
-  return { exit: 0, text: pensText(seen, given.farm, screen), answer: { shape: "pens-answer", value: pensAnswer(seen) } };
+  return { exit: 0, text: pensText(seen, english(), given.farm, screen), answer: { shape: "pens-answer", value: pensAnswer(seen) } };
 }
 
 /** The pens of a farm, with the dangers of those there are. */
@@ -42,9 +41,8 @@ export function pensFound(scenario: Scenario, plan: Plan | null): Omit<PensSeen,
 
 function written(folder: string, replace: boolean, { scenario, pens, planned, cautions }: Omit<PensSeen, "files" | "notes">): readonly string[] {
   const names = fileNames(pens.map(({ group }) => group.name)).map((name) => `${name}.html`);
-  const words = wordsOf(loadCatalogue());
   refuseWhatIsThere(folder, names, replace);
-  return writeOut(folder, pens.map((pen, i) => ({ name: names[i]!, text: penSheet(scenario, pen, planned, cautions, words) })), replace);
+  return writeOut(folder, pens.map((pen, i) => ({ name: names[i]!, text: penSheet(scenario, pen, planned, cautions, english()) })), replace);
 }
 
 /** "pens-layers", to be ended by what sort of file it is; names that come out alike are numbered. */

@@ -3,11 +3,12 @@ import { daysBetween } from "../quantity/calendar.js";
 import { cautionsFor } from "../plan/cautions.js";
 import type { Scenario } from "../farm/scenario.js";
 import { dayMonth } from "../sheets/day-words.js";
+import { datedCaution } from "../sheets/caution-words.js";
 import { hayWords } from "../sheets/figure-words.js";
 import { seasonGridText } from "../sheets/season-grid-text.js";
 import type { Paint } from "../sheets/text-paint.js";
 import { wrapped } from "../sheets/text-wrap.js";
-import { datedCaution } from "./caution-text.js";
+import { english } from "./english.js";
 import { costRows } from "./cost-text.js";
 import { savedOfPossible, type PlanSeen } from "./plan-answer.js";
 import type { Screen } from "./screen.js";
@@ -23,13 +24,13 @@ export function planText(seen: PlanSeen, columns: number, screen: Screen): strin
   return [
     screen.heading(wrapped(headline(scenario), columns)),
     "",
-    seasonGridText(scenario, planned.plan, planned.report, made, { columns, paint: paintWith(screen) }).trimEnd(),
+    seasonGridText(scenario, planned.plan, planned.report, made, english(), { columns, paint: paintWith(screen) }).trimEnd(),
     ...part(`What it costs: ${aboutPrice(planned.cost, made.currency)}`, lines(costPart(seen))),
     ...part("Days in a yard, by kind of year", yardPart(seen)),
     ...part("Hay and work", lines(workPart(seen))),
     ...part("How sure", lines([`  ${surenessWords(made.firmTo, made.likelyTo, scenario.season.lastDay)}`])),
     ...part("Worth knowing", [...planned.notes, ...notes.map((note) => `${note.found}: ${note.allowed}`)].map(bullet)),
-    ...part("Take care", cautionsFor(scenario, planned.plan).map((caution) => bullet(datedCaution(caution)))),
+    ...part("Take care", cautionsFor(scenario, planned.plan).map((caution) => bullet(datedCaution(english(), caution)))),
     ...part("The sheets", files.map((file) => `  ${file}`)),
     "",
   ].join("\n");

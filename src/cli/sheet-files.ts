@@ -8,6 +8,7 @@ import { gridCsv } from "../sheets/grid-csv.js";
 import type { Made } from "../sheets/made.js";
 import type { Ancestry } from "../sheets/plan-record.js";
 import { seasonGridHtml } from "../sheets/season-grid-html.js";
+import { english } from "./english.js";
 import { holdToSchema } from "./hold-to-schema.js";
 
 /** What a plan is written to, in the order it is told. */
@@ -42,7 +43,7 @@ function held(scenario: Scenario, file: PlanFile): string {
 export function sheetFiles(scenario: Scenario, planned: Planned, made: Made, ancestry: Ancestry): readonly OutFile[] {
   const text = held(scenario, planFileOf(scenario, planned, made, ancestry));
   return [
-    { name: SHEETS[0], text: seasonGridHtml(scenario, planned.plan, planned.report, made) },
+    { name: SHEETS[0], text: seasonGridHtml(scenario, planned.plan, planned.report, made, english()) },
     { name: SHEETS[1], text: gridCsv(scenario, planned.plan) },
     { name: SHEETS[2], text },
   ];

@@ -45,8 +45,8 @@ export const SHEET_KINDS: Readonly<Record<string, SheetKind>> = {
   season: {
     takes: null,
     names: () => ["season-grid"],
-    html: ({ scenario, plan, report, made, paper }) => [seasonGridHtml(scenario, plan, report, made, { paper })],
-    txt: ({ scenario, plan, report, made }, _screen, columns) => seasonGridText(scenario, plan, report, made, { columns }),
+    html: ({ scenario, plan, report, made, words, paper }) => [seasonGridHtml(scenario, plan, report, made, words, { paper })],
+    txt: ({ scenario, plan, report, made, words }, _screen, columns) => seasonGridText(scenario, plan, report, made, words, { columns }),
   },
   month: {
     takes: "month",
@@ -73,7 +73,7 @@ export const SHEET_KINDS: Readonly<Record<string, SheetKind>> = {
       const { pens, cautions } = pensFound(scenario, plan);
       return pens.map((pen) => penSheet(scenario, pen, true, cautions, words, paper));
     },
-    txt: ({ scenario, plan }, screen, columns) => pensText({ ...pensFound(scenario, plan), files: [], notes: [] }, null, { ...screen, columns }),
+    txt: ({ scenario, plan, words }, screen, columns) => pensText({ ...pensFound(scenario, plan), files: [], notes: [] }, words, null, { ...screen, columns }),
   },
 };
 

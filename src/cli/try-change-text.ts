@@ -4,6 +4,7 @@ import type { Scenario } from "../farm/scenario.js";
 import { addDays, monthOf, type IsoDate } from "../quantity/calendar.js";
 import { RULE_IDS, type RuleId } from "../rules/rule.js";
 import { dayMonth } from "../sheets/day-words.js";
+import { english } from "./english.js";
 import { ruleWords } from "../sheets/rule-words.js";
 import { wrapped } from "../sheets/text-wrap.js";
 import { refusalRows } from "./refused-text.js";
@@ -53,11 +54,11 @@ const PIECES = ["nets", "reels", "energisers"] as const;
 /** Dearest difference first. */
 function moneyRows({ charges }: Comparison, base: Scenario): readonly ToldRow[] {
   const paid = [...RULE_IDS].sort((a, b) => Math.abs(charges[b].difference) - Math.abs(charges[a].difference));
-  return paid.flatMap((id) => moneyRow(ruleWords(id), charges[id], base));
+  return paid.flatMap((id) => moneyRow(ruleWords(id, english()), charges[id], base));
 }
 
 function rulesWords({ newlyBroken, newlyKept, newlyPaid, noLongerPaid }: Comparison): string {
-  const list = (ids: readonly RuleId[]): string => ids.map(ruleWords).join(", ");
+  const list = (ids: readonly RuleId[]): string => ids.map((id) => ruleWords(id, english())).join(", ");
   const broken = newlyBroken.length + newlyKept.length === 0
     ? "Both plans keep every rule that is never broken."
     : `Newly broken: ${list(newlyBroken) || "nothing"}; newly kept: ${list(newlyKept) || "nothing"}.`;

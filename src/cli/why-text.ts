@@ -8,6 +8,7 @@ import type { Scenario } from "../farm/scenario.js";
 import type { Stay } from "../plan/plan.js";
 import { dayMonth, fullDay, spanWords } from "../sheets/day-words.js";
 import { aboutMoney, priceWords } from "../sheets/figure-words.js";
+import { english } from "./english.js";
 import { ruleWords } from "../sheets/rule-words.js";
 import { wrapped } from "../sheets/text-wrap.js";
 import type { Screen } from "./screen.js";
@@ -42,7 +43,7 @@ export function whyGroupText(why: WhyGroup, seen: WhySeen): string {
     `${group} stand in ${where}, ${spanWords(here.firstDay, here.lastDay)}.`, ...held,
     "", screen.heading("What is asked of that stay, and kept"),
     ...columnsOf(here.facts.map(({ what, found, allowed }) => [what, found, allowed]), [0, 2]),
-    ...(here.charges.length === 0 ? [] : ["", screen.heading("What it costs"), ...columnsOf(here.charges.map(({ rule, money, found }) => [priceWords(money, currency), `${ruleWords(rule)}: ${found}`]), [1])]),
+    ...(here.charges.length === 0 ? [] : ["", screen.heading("What it costs"), ...columnsOf(here.charges.map(({ rule, money, found }) => [priceWords(money, currency), `${ruleWords(rule, english())}: ${found}`]), [1])]),
     ...worthRows(why, here, seen),
     ...placesPart(why.places, placeLabel, "Elsewhere that day", seen, why.day),
     ...footRows(why, seen),

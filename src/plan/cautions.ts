@@ -1,7 +1,7 @@
+import type { CautionRow, CautionWhere } from "../farm/handover.js";
 import { figureOf, isBird, type Cell, type Group, type Scenario } from "../farm/scenario.js";
 import { youngOn } from "../farm/young.js";
 import { addDays, daysBetween, monthOf, spanHolds, type IsoDate, type Span } from "../quantity/calendar.js";
-import type { CautionRow, CautionWhere } from "../science/tables.js";
 import type { Plan } from "./plan.js";
 
 /** A danger that these animals on these days bring; its words stand in the catalogue under "caution." and its topic. */

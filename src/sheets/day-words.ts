@@ -1,3 +1,4 @@
+/** Days as the terminal tells them; sheets have their catalogue's, see Words. */
 import { monthOf, weekdayOf, type IsoDate } from "../quantity/calendar.js";
 
 const WEEKDAYS = ["Mon", "Tue", "Wed", "Thu", "Fri", "Sat", "Sun"];
@@ -6,11 +7,6 @@ const MONTHS = ["January", "February", "March", "April", "May", "June", "July", 
 /** Day of the month: 14. */
 export function dayFigure(day: IsoDate): number {
   return Number(day.slice(8));
-}
-
-/** "Mon 14". */
-export function weekdayFigure(day: IsoDate): string {
-  return `${WEEKDAYS[weekdayOf(day)]} ${dayFigure(day)}`;
 }
 
 /** "14 Jun". */
@@ -28,19 +24,9 @@ export function fullDay(day: IsoDate): string {
   return `${weekdayMonth(day)} ${day.slice(0, 4)}`;
 }
 
-/** "June 2027". */
-export function monthYear(day: IsoDate): string {
-  return `${MONTHS[monthOf(day)]} ${day.slice(0, 4)}`;
-}
-
 /** "June", 0 for January. */
 export function monthName(month: number): string {
   return MONTHS[month]!;
-}
-
-/** One letter a weekday, Monday first. */
-export function weekdayLetter(day: IsoDate): string {
-  return WEEKDAYS[weekdayOf(day)]!.slice(0, 1);
 }
 
 export function isWeekend(day: IsoDate): boolean {

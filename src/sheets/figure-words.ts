@@ -1,3 +1,4 @@
+/** Amounts as the terminal tells them; sheets have amounts.ts, in the language of their catalogue. */
 import { UNITS } from "../quantity/units.js";
 import type { Scenario } from "../farm/scenario.js";
 
@@ -15,10 +16,14 @@ export function moneyWords(money: number, currency: string): string {
 const COARSE = 100;
 const COARSE_STEP = 5;
 
-/** Money as sheets tell it, to the nearest five from a hundred up: "£8", "£285", "£1,610". */
+/** Money to the nearest five from a hundred up. */
+export function stepped(money: number): number {
+  return money < COARSE ? money : Math.round(money / COARSE_STEP) * COARSE_STEP;
+}
+
+/** Money to the nearest five from a hundred up: "£8", "£285", "£1,610". */
 export function priceWords(money: number, currency: string): string {
-  const told = money < COARSE ? money : Math.round(money / COARSE_STEP) * COARSE_STEP;
-  return moneyWords(told, currency).replaceAll(/\B(?=(\d{3})+(?!\d))/g, ",");
+  return moneyWords(stepped(money), currency).replaceAll(/\B(?=(\d{3})+(?!\d))/g, ",");
 }
 
 /** "about £8", "under £1". */
@@ -57,12 +62,18 @@ const HAY_SPREAD = 0.2;
  * @param others kg in other kinds of year
  */
 export function hayWords(usualKg: number, units: Scenario["units"], others: readonly number[] = []): string {
+  const bounds = hayBounds(usualKg, units, others);
+  if (bounds === null) return "none";
+  const { low, high, unit } = bounds;
+  return low === 0 ? `up to ${spaced(high)} ${unit}` : `${spaced(low)} to ${spaced(high)} ${unit}`;
+}
+
+/** The ends of that range in the farm's unit; null for none. */
+export function hayBounds(usualKg: number, units: Scenario["units"], others: readonly number[]): { readonly low: number; readonly high: number; readonly unit: "kg" | "lb" } | null {
   const [unit, step] = units === "US" ? ["lb", 100] as const : ["kg", 50] as const;
   const least = Math.min(usualKg * (1 - HAY_SPREAD), ...others) / UNITS.weight[unit]!;
   const most = Math.max(usualKg * (1 + HAY_SPREAD), ...others) / UNITS.weight[unit]!;
-  if (most < 1) return "none";
-  const [low, high] = [Math.floor(least / step) * step, Math.ceil(most / step) * step];
-  return low === 0 ? `up to ${spaced(high)} ${unit}` : `${spaced(low)} to ${spaced(high)} ${unit}`;
+  return most < 1 ? null : { low: Math.floor(least / step) * step, high: Math.ceil(most / step) * step, unit };
 }
 
 /** An amount of hay, to 50 kg or 100 lb, from there up: "1150 kg", "none"; a little is not none. */
@@ -84,10 +95,4 @@ export function hayRange(low: number, high: number | null, units: Scenario["unit
 /** "12 500"; figures of four digits stay whole. */
 function spaced(figure: number): string {
   return figure >= 10_000 ? String(figure).replaceAll(/\B(?=(\d{3})+$)/g, " ") : String(figure);
-}
-
-/** Days that one group stands in a yard: "11 days", with the lowest and highest over the kinds of year: "11 days (5 to 25)". */
-export function yardDaysWords(planned: number, kindsOfYear: readonly number[]): string {
-  const [low, high] = [Math.min(planned, ...kindsOfYear), Math.max(planned, ...kindsOfYear)];
-  return `${planned} ${planned === 1 ? "day" : "days"}${low === high ? "" : ` (${low} to ${high})`}`;
 }

@@ -50,7 +50,3 @@ export function sureOf(day: IsoDate, made: Made): Sure {
   if (day <= made.firmTo) return "firm";
   return day <= made.likelyTo ? "likely" : "outline";
 }
-
-export const SURE_WORDS: Readonly<Record<Sure, string>> = {
-  done: "done", firm: "firm", likely: "likely", outline: "outline, will still change",
-};

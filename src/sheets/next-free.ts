@@ -1,8 +1,8 @@
 import { addDays, daysBetween, spanHolds, type IsoDate } from "../quantity/calendar.js";
 import { figureOf, isGrazer, type Cell } from "../farm/scenario.js";
 import type { Stay } from "../plan/plan.js";
-import { dayMonth } from "./day-words.js";
-import { MARKS } from "./marks.js";
+import type { Words } from "../words/words.js";
+import { pluralWords } from "./marks.js";
 import type { Sheet } from "./made.js";
 import { shutGround } from "./shut-ground.js";
 
@@ -14,23 +14,23 @@ export function asOf({ scenario, made }: Sheet): IsoDate {
 }
 
 /** When a cell may next be grazed: "ready", "in use", "27 Jun", or who comes first, "pigs 28 Jun". */
-export function nextFree(sheet: Sheet, cell: Cell): string {
+export function nextFree(sheet: Sheet, cell: Cell, words: Words): string {
   const { scenario, plan } = sheet;
   const today = asOf(sheet);
   const stays = plan.stays.filter((stay) => stay.cell === cell.name);
-  if (stays.some((stay) => spanHolds(stay, today))) return "in use";
-  const readyOn = firstReady(sheet, cell, stays, today);
+  if (stays.some((stay) => spanHolds(stay, today))) return words.say("free.in-use");
+  const readyOn = firstReady(sheet, cell, stays, today, words);
   const next = stays.filter((stay) => stay.firstDay > today).sort((a, b) => a.firstDay.localeCompare(b.firstDay))[0];
-  if (next && (readyOn === null || next.firstDay < readyOn || worksGround(sheet, next))) return userWords(sheet, next);
-  if (readyOn === today) return "ready";
-  return readyOn === null ? `after ${dayMonth(scenario.season.lastDay)}` : dayMonth(readyOn);
+  if (next && (readyOn === null || next.firstDay < readyOn || worksGround(sheet, next))) return userWords(sheet, next, words);
+  if (readyOn === today) return words.say("free.ready");
+  return readyOn === null ? words.say("free.after", { day: words.dayMonth(scenario.season.lastDay) }) : words.dayMonth(readyOn);
 }
 
 /** First day, from a day on, when cover for a grazing stay stands and the ground is open and empty. */
-function firstReady(sheet: Sheet, cell: Cell, stays: readonly Stay[], from: IsoDate): IsoDate | null {
+function firstReady(sheet: Sheet, cell: Cell, stays: readonly Stay[], from: IsoDate, words: Words): IsoDate | null {
   const { scenario, report } = sheet;
   const cover = report.cells.find((days) => days.cell === cell.name)?.coverKgPerHa ?? [];
-  const shut = shutGround(sheet, cell).filter((span) => span.openShare === 0);
+  const shut = shutGround(sheet, cell, words).filter((span) => span.openShare === 0);
   for (let t = daysBetween(scenario.season.firstDay, from); t <= daysBetween(scenario.season.firstDay, scenario.season.lastDay); t += 1) {
     const day = addDays(scenario.season.firstDay, t);
     const free = !shut.some((span) => spanHolds(span, day)) && !stays.some((stay) => spanHolds(stay, day));
@@ -54,7 +54,8 @@ function worksGround({ scenario }: Sheet, stay: Stay): boolean {
   return group !== undefined && !isGrazer(group.kind) && group.follows === null;
 }
 
-function userWords({ scenario }: Sheet, stay: Stay): string {
+function userWords({ scenario }: Sheet, stay: Stay, words: Words): string {
   const kind = scenario.groups.find((group) => group.name === stay.group)?.kind;
-  return kind && !isGrazer(kind) ? `${MARKS[kind].plural} ${dayMonth(stay.firstDay)}` : dayMonth(stay.firstDay);
+  const day = words.dayMonth(stay.firstDay);
+  return kind && !isGrazer(kind) ? words.say("free.who", { who: pluralWords(kind, words), day }) : day;
 }

@@ -1,7 +1,7 @@
 import { addDays, daysBetween, type IsoDate, type Span } from "../quantity/calendar.js";
 import type { Breach, Charge, RuleId } from "../rules/rule.js";
-import { weekdayMonth } from "./day-words.js";
-import { aboutMoney, priceWords } from "./figure-words.js";
+import type { Words } from "../words/words.js";
+import { roughMoney, toldMoney } from "./amounts.js";
 import type { Sheet } from "./made.js";
 import { RUNNING, ruleWords } from "./rule-words.js";
 
@@ -51,16 +51,16 @@ interface Event extends Span {
 }
 
 /** Sorts what a plan pays into numbered notes, others and running costs. Its layout has no say, so numbers hold on every sheet. */
-export function notesOf(sheet: Sheet): Notes {
+export function notesOf(sheet: Sheet, words: Words): Notes {
   const charges = sheet.report.charges.filter((charge) => charge.money > 0);
   const events = eventsOf(charges.filter((charge) => !RUNNING.includes(charge.rule)));
   const chosen = dearest(events, sheet.scenario.season);
-  const white = chosen.map((event) => ({ day: dayOf(event, sheet.scenario.season), black: false, text: eventText(event, sheet.made.currency), money: event.money }));
-  const all = [...blackNotes(sheet), ...white].sort((a, b) => a.day.localeCompare(b.day) || Number(b.black) - Number(a.black));
+  const white = chosen.map((event) => ({ day: dayOf(event, sheet.scenario.season), black: false, text: eventText(event, sheet.made.currency, words), money: event.money }));
+  const all = [...blackNotes(sheet, words), ...white].sort((a, b) => a.day.localeCompare(b.day) || Number(b.black) - Number(a.black));
   return {
     numbered: all.map((note, i) => ({ number: i + 1, ...note })),
-    others: byRule(events.filter((event) => !chosen.includes(event))),
-    running: byRule(charges.filter((charge) => RUNNING.includes(charge.rule))),
+    others: byRule(events.filter((event) => !chosen.includes(event)), words),
+    running: byRule(charges.filter((charge) => RUNNING.includes(charge.rule)), words),
   };
 }
 
@@ -117,25 +117,22 @@ function dayOf(event: Event, season: Span): IsoDate {
   return day > season.lastDay ? season.lastDay : day;
 }
 
-function foundWords(group: string | null, cells: readonly string[], found: string): string {
+function foundWords(group: string | null, cells: readonly string[], found: string, words: Words): string {
   const where = cells.join(", ");
-  const who = group === null ? where : where === "" ? group : `${group} in ${where}`;
-  return who === "" ? found : `${who}, ${found}`;
+  const who = group === null ? where : where === "" ? group : words.say("note.where", { group, cells: where });
+  return who === "" ? found : words.say("note.found", { where: who, found });
 }
 
-function eventText(event: Event, currency: string): string {
-  const { firstDay, lastDay, times } = event;
-  const until = lastDay > firstDay && times > event.cells.length && times > 1 ? ` to ${weekdayMonth(lastDay)}` : "";
-  const days = wholeSeason(event) ? `By ${weekdayMonth(lastDay)}` : `${weekdayMonth(firstDay)}${until}`;
-  return `${days}: ${foundWords(event.group, event.cells, event.found)}. ${capital(aboutMoney(event.money, currency))}.`;
-}
-
-function capital(words: string): string {
-  return words.slice(0, 1).toUpperCase() + words.slice(1);
+function eventText(event: Event, currency: string, words: Words): string {
+  const { firstDay, lastDay, times, money } = event;
+  const [from, to] = [words.weekdayDay(firstDay), words.weekdayDay(lastDay)];
+  const ends = lastDay > firstDay && times > event.cells.length && times > 1;
+  const days = wholeSeason(event) ? words.say("note.by", { day: to }) : ends ? words.say("span", { from, to }) : from;
+  return words.say("note.priced", { days, found: foundWords(event.group, event.cells, event.found, words), money: toldMoney(money, currency, words) });
 }
 
 /** Breaches stand only in the check of a grid typed by hand; one of each rule, group and cell. */
-function blackNotes({ report }: Sheet): Omit<Note, "number">[] {
+function blackNotes({ report }: Sheet, words: Words): Omit<Note, "number">[] {
   const seen = new Map<string, { first: Breach; more: number }>();
   for (const breach of [...report.breaches].sort((a, b) => a.firstDay.localeCompare(b.firstDay))) {
     const key = JSON.stringify([breach.rule, breach.group, breach.cell]);
@@ -143,40 +140,42 @@ function blackNotes({ report }: Sheet): Omit<Note, "number">[] {
     seen.set(key, before ? { ...before, more: before.more + 1 } : { first: breach, more: 0 });
   }
   return [...seen.values()].map(({ first, more }) => {
-    const words = foundWords(first.group, first.cell === null ? [] : [first.cell], first.found);
-    const text = `${weekdayMonth(first.firstDay)}: ${words}; allowed ${first.allowed}.${more > 0 ? ` And ${more} more like it.` : ""}`;
+    const found = foundWords(first.group, first.cell === null ? [] : [first.cell], first.found, words);
+    const text = words.say("note.broken", { day: words.weekdayDay(first.firstDay), found, allowed: first.allowed, more });
     return { day: first.firstDay, black: true, text, money: 0 };
   });
 }
 
-function byRule(events: readonly Pick<Event, "rule" | "money">[]): SumNote[] {
+function byRule(events: readonly Pick<Event, "rule" | "money">[], words: Words): SumNote[] {
   const sums = new Map<string, SumNote>();
   for (const event of events) {
-    const words = ruleWords(event.rule);
-    const before = sums.get(words) ?? { words, times: 0, money: 0 };
-    sums.set(words, { words, times: before.times + 1, money: before.money + event.money });
+    const told = ruleWords(event.rule, words);
+    const before = sums.get(told) ?? { words: told, times: 0, money: 0 };
+    sums.set(told, { words: told, times: before.times + 1, money: before.money + event.money });
   }
   return [...sums.values()].sort((a, b) => b.money - a.money);
 }
 
 /** "Others at a price, £289 together: rest cut short 12 times, £14; long grass, £8." or nothing. */
-export function othersWords({ others, numbered }: Notes, currency: string): string {
+export function othersWords({ others, numbered }: Notes, currency: string, words: Words): string {
   if (others.length === 0) return "";
-  const head = numbered.some((note) => !note.black) ? "Others at a price" : "At a price";
-  const sum = others.reduce((total, one) => total + one.money, 0);
-  const times = (one: SumNote): string => (one.times > 1 ? ` ${one.times} times` : "");
-  return `${head}, ${priceWords(sum, currency)} together: ${others.map((one) => `${one.words}${times(one)}, ${priceWords(one.money, currency)}`).join("; ")}.`;
+  const sum = toldMoney(others.reduce((total, one) => total + one.money, 0), currency, words);
+  const parts = others.map((one) => words.say("note.other", { what: one.words, times: one.times, money: toldMoney(one.money, currency, words) })).join("; ");
+  return numbered.some((note) => !note.black) ? words.say("note.others", { sum, parts }) : words.say("note.only-others", { sum, parts });
 }
 
 /** "Running costs: moves and hauls, £800; hay fed, £29." or nothing. */
-export function runningWords({ running }: Notes, currency: string): string {
-  return running.length === 0 ? "" : `Running costs: ${running.map(({ words, money }) => `${words}, ${priceWords(money, currency)}`).join("; ")}.`;
+export function runningWords({ running }: Notes, currency: string, words: Words): string {
+  const parts = running.map((one) => words.say("note.other", { what: one.words, times: 1, money: toldMoney(one.money, currency, words) })).join("; ");
+  return running.length === 0 ? "" : words.say("note.running", { parts });
 }
 
 /** "This plan costs about £430. No plan can cost less than about £400. By eye it would cost about £960." */
-export function costWords({ made }: Sheet): string {
-  const about = (money: number): string => aboutMoney(money, made.currency);
-  const least = made.bound === null || made.bound <= 0 ? "" : ` No plan can cost less than ${about(made.bound)}.`;
-  const eye = made.handRuleCost === null ? "" : ` By eye it would cost ${about(made.handRuleCost)}.`;
-  return `This plan costs ${about(made.cost)}.${least}${eye}`;
+export function costWords({ made }: Sheet, words: Words): string {
+  const about = (money: number): string => roughMoney(money, made.currency, words);
+  return [
+    words.say("cost.plan", { money: about(made.cost) }),
+    ...(made.bound === null || made.bound <= 0 ? [] : [words.say("cost.least", { money: about(made.bound) })]),
+    ...(made.handRuleCost === null ? [] : [words.say("cost.eye", { money: about(made.handRuleCost) })]),
+  ].join(" ");
 }

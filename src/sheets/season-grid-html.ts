@@ -1,7 +1,8 @@
 import type { Report } from "../check/report.js";
 import type { Scenario } from "../farm/scenario.js";
 import type { Plan } from "../plan/plan.js";
-import { fullDay, spanWords } from "./day-words.js";
+import type { Words } from "../words/words.js";
+import { toldSpan } from "./amounts.js";
 import { groundRows } from "./grid/cell-rows.js";
 import { gridCss } from "./grid/css.js";
 import { FOOT_SIZES, footDrawing, footOf, type FootSize } from "./grid/foot.js";
@@ -23,18 +24,18 @@ export interface SeasonGridOptions {
 }
 
 /** The season grid as one self-contained page: sheets to print, colours on the screen, a table twin below. */
-export function seasonGridHtml(scenario: Scenario, plan: Plan, report: Report, made: Made, { paper = "a4" }: SeasonGridOptions = {}): string {
+export function seasonGridHtml(scenario: Scenario, plan: Plan, report: Report, made: Made, words: Words, { paper = "a4" }: SeasonGridOptions = {}): string {
   const sheet: Sheet = { scenario, plan, report, made };
-  const notes = notesOf(sheet);
+  const notes = notesOf(sheet, words);
   const canvas = canvasOf(paper);
-  const { parts, size } = laid(sheet, notes, canvas);
-  const title = `${scenario.farm}: season grid`;
+  const { parts, size } = laid(sheet, notes, canvas, words);
+  const title = words.say("season.page", { farm: scenario.farm });
   return printedPage(title, gridCss(paper), `<div class="screen"><h1>${escaped(title)}</h1>
-<p>Plan made ${escaped(fullDay(made.madeOn))}, version ${made.version}. Throw older sheets away. All that is drawn stands in tables below.</p></div>
+<p>${escaped(words.say("season.made", { day: words.weekdayDate(made.madeOn), version: made.version }))} ${escaped(words.say("season.below"))}</p></div>
 <main>
-${parts.map((part) => drawing(frameOf(sheet, part, canvas), notes, size)).join("\n")}
+${parts.map((part) => drawing(frameOf(sheet, part, canvas, words), notes, size)).join("\n")}
 </main>
-${twin(sheet, notes)}`);
+${twin(sheet, notes, words)}`, words.locale);
 }
 
 interface Laid {
@@ -43,9 +44,9 @@ interface Laid {
 }
 
 /** The sheets of a season: the longest foot decides how many rows of ground fit, and gives way where that saves a sheet. */
-function laid(sheet: Sheet, notes: Notes, canvas: Canvas): Laid {
+function laid(sheet: Sheet, notes: Notes, canvas: Canvas, words: Words): Laid {
   const { groups, fields } = sheet.scenario;
-  const frames = wholeParts(sheet).map((part) => frameOf(sheet, part, canvas));
+  const frames = wholeParts(sheet).map((part) => frameOf(sheet, part, canvas, words));
   const tries = FOOT_SIZES.map((size) => {
     const footHeight = Math.max(...frames.map((frame) => footOf(frame, notes, size).height));
     return { size, parts: partsOf(sheet, rowsThatFit(canvas, groups.length, fields.length, footHeight)) };
@@ -54,15 +55,15 @@ function laid(sheet: Sheet, notes: Notes, canvas: Canvas): Laid {
 }
 
 function drawing(frame: Frame, notes: Notes, size: FootSize): string {
-  const { part, canvas } = frame;
+  const { part, canvas, words } = frame;
   const foot = footOf(frame, notes, size);
   const layout = layoutOf(frame, foot.height);
   const here = notes.numbered.filter((note) => part.days.includes(note.day));
   const id = `sheet-${part.number}`;
-  const span = spanWords(part.days[0]!, part.days.at(-1)!);
+  const span = toldSpan(part.days[0]!, part.days.at(-1)!, words);
   return `<section class="sheet" tabindex="0" aria-labelledby="${id}-title"><svg viewBox="0 0 ${mm(canvas.width)} ${mm(Math.min(canvas.height, layout.groundEnd + foot.height))}" role="img" aria-labelledby="${id}-title ${id}-words">
-<title id="${id}-title">Season grid, sheet ${part.number} of ${part.of}, ${escaped(span)}</title>
-<desc id="${id}-words">Groups and cells by days. The same stands in the tables after the sheets.</desc>
+<title id="${id}-title">${escaped(words.say("season.drawing", { number: part.number, of: part.of, span }))}</title>
+<desc id="${id}-words">${escaped(words.say("season.drawing-words"))}</desc>
 ${[head(layout), uprights(layout), groupRows(layout), dayRows(layout, here), groundRows(layout), rightEdge(layout), footDrawing(layout, foot)].join("\n")}
 </svg></section>`;
 }

@@ -1,5 +1,6 @@
 import type { Group, Scenario } from "../farm/scenario.js";
-import { spanWords } from "./day-words.js";
+import type { Words } from "../words/words.js";
+import { toldSpan } from "./amounts.js";
 import type { Sheet } from "./made.js";
 import { headWords } from "./marks.js";
 import { shutGround, shutWords } from "./shut-ground.js";
@@ -29,25 +30,24 @@ function wishes(group: Group): readonly string[] {
 }
 
 /** What each character means, and for which letter of the sheets it stands; and what ground is closed when. */
-export function textKey(sheet: Sheet, glyphs: Glyphs): string {
+export function textKey(sheet: Sheet, glyphs: Glyphs, words: Words): string {
   const groups = sheet.scenario.groups.map((group) => {
     const glyph = glyphs.get(group.name)!;
-    return `${glyph}${glyph === group.letter ? "" : ` for ${group.letter}`} ${group.name} (${headWords(group)})`;
+    return `${glyph}${glyph === group.letter ? "" : ` ${words.say("season.text-stands-for", { letter: group.letter })}`} ${group.name} (${headWords(group, words)})`;
   });
-  const signs = ". at rest, x closed, : part shut, / cut, & two groups, ~ too short for the place's name (see its row)";
-  return `${groups.join(", ")}; ${signs}. ${shutList(sheet)}`.trim();
+  return `${words.say("season.text-key", { groups: groups.join(", ") })} ${shutList(sheet, words)}`.trim();
 }
 
 /** "Closed: hay F3, F4 12 May to 4 Jul; nesting K2 10 Apr to 20 Jun." */
-function shutList(sheet: Sheet): string {
+function shutList(sheet: Sheet, words: Words): string {
   const cells = new Map<string, string[]>();
   for (const cell of sheet.scenario.cells) {
-    for (const span of shutGround(sheet, cell)) {
+    for (const span of shutGround(sheet, cell, words)) {
       if (span.openShare > 0) continue;
-      const key = `${shutWords(span)}|${spanWords(span.firstDay, span.lastDay)}`;
+      const key = `${shutWords(span, words)}|${toldSpan(span.firstDay, span.lastDay, words)}`;
       cells.set(key, [...(cells.get(key) ?? []), cell.name]);
     }
   }
   const parts = [...cells].map(([key, names]) => `${key.split("|")[0]} ${names.join(", ")} ${key.split("|")[1]}`);
-  return parts.length === 0 ? "" : `Closed: ${parts.join("; ")}.`;
+  return parts.length === 0 ? "" : words.say("season.text-closed", { ground: parts.join("; ") });
 }

@@ -35,7 +35,7 @@ export function weatherHtml(scenario: Scenario, summary: WeatherSummary): string
 ${drawing(scenario, summary)}
 <div class="twin">
 ${table(scenario, summary)}
-</div>`);
+</div>`, "en-GB");
 }
 
 function drawing(scenario: Scenario, summary: WeatherSummary): string {

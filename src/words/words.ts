@@ -36,8 +36,17 @@ export interface Words {
   readonly longWeekday: (day: IsoDate) => string;
   readonly monthYear: (day: IsoDate) => string;
   readonly fullDay: (day: IsoDate) => string;
+  /** "Wed 23", "Wed 23 Jun 2027", "W", "Jun". */
+  readonly weekdayFigure: (day: IsoDate) => string;
+  readonly weekdayDate: (day: IsoDate) => string;
+  readonly weekdayLetter: (day: IsoDate) => string;
+  readonly month: (day: IsoDate) => string;
   /** A figure with at most so many decimals, 0 unless given. */
   readonly figure: (value: number, digits?: number) => string;
+  /** A figure with just so many decimals. */
+  readonly fixed: (value: number, digits: number) => string;
+  /** Money without its small coin, in the currency's own sign: "£1,610". */
+  readonly money: (value: number, currency: string) => string;
   /** "Cows, Layers and Pigs". */
   readonly list: (items: readonly string[]) => string;
 }
@@ -79,7 +88,7 @@ function pieceOf(part: string | Strong | Marked): Piece {
   return "mark" in part ? { text: "", strong: false, mark: part.mark } : { text: part.strong, strong: true };
 }
 
-type DayWords = Pick<Words, "longDay" | "weekdayDay" | "dayMonth" | "weekday" | "longWeekday" | "monthYear" | "fullDay">;
+type DayWords = Pick<Words, "longDay" | "weekdayDay" | "dayMonth" | "weekday" | "longWeekday" | "monthYear" | "fullDay" | "weekdayFigure" | "weekdayDate" | "weekdayLetter" | "month">;
 
 /** Days are calendar days, so they are told in UTC, where they were made. */
 function daysOf(locale: string): DayWords {
@@ -95,13 +104,19 @@ function daysOf(locale: string): DayWords {
     longWeekday: teller({ weekday: "long" }),
     monthYear: teller({ month: "long", year: "numeric" }),
     fullDay: teller({ day: "numeric", month: "long", year: "numeric" }),
+    weekdayFigure: teller({ weekday: "short", day: "numeric" }),
+    weekdayDate: teller({ weekday: "short", day: "numeric", month: "short", year: "numeric" }),
+    weekdayLetter: teller({ weekday: "narrow" }),
+    month: teller({ month: "short" }),
   };
 }
 
-function figuresOf(locale: string): Pick<Words, "figure" | "list"> {
+function figuresOf(locale: string): Pick<Words, "figure" | "fixed" | "money" | "list"> {
   const list = new Intl.ListFormat(locale, { type: "conjunction" });
   return {
     figure: (value, digits = 0) => new Intl.NumberFormat(locale, { maximumFractionDigits: digits, useGrouping: "min2" }).format(value),
+    fixed: (value, digits) => new Intl.NumberFormat(locale, { minimumFractionDigits: digits, maximumFractionDigits: digits, useGrouping: "min2" }).format(value),
+    money: (value, currency) => new Intl.NumberFormat(locale, { style: "currency", currency, currencyDisplay: "narrowSymbol", maximumFractionDigits: 0 }).format(value),
     list: (items) => list.format(items),
   };
 }

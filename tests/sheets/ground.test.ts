@@ -12,6 +12,9 @@ import { movesOf } from "../../src/sheets/season-days.js";
 import { shutGround, shutWords } from "../../src/sheets/shut-ground.js";
 import { busySeason } from "./busy-season.js";
 import { TINY, TINY_MADE, TINY_PLAN, TINY_REPORT } from "../golden/tiny-season.js";
+import { englishWords } from "../fixtures/planned-farm.js";
+
+const words = englishWords();
 
 const sheet: Sheet = { scenario: TINY, plan: TINY_PLAN, report: TINY_REPORT, made: TINY_MADE };
 const cellOf = (name: string) => TINY.cells.find((one) => one.name === name)!;
@@ -26,28 +29,28 @@ describe("how sure a day is", () => {
 
 describe("ground to be left alone", () => {
   it("is closed ground, cut to the season, with its reason", () => {
-    expect(shutGround(sheet, cellOf("F2"))).toEqual([{ firstDay: "2027-05-01", lastDay: "2027-05-12", reason: "wet", openShare: 0 }]);
+    expect(shutGround(sheet, cellOf("F2"), words)).toEqual([{ firstDay: "2027-05-01", lastDay: "2027-05-12", reason: "wet", short: "wet", openShare: 0 }]);
   });
 
   it("is ground that pigs or birds worked, all of it or a part", () => {
-    const [afterHens] = shutGround(sheet, cellOf("H1"));
+    const [afterHens] = shutGround(sheet, cellOf("H1"), words);
     expect(afterHens).toMatchObject({ firstDay: "2027-05-13", lastDay: "2027-06-02", reason: "after hens" });
-    expect(shutWords(afterHens!)).toBe("after hens, 90 % open");
+    expect(shutWords(afterHens!, words)).toBe("after hens, 90 % open");
     // a hen house's ground is a hundredth of the cell: no figure, as "100 % open" beside a wire would make nobody wiser
-    expect(["after hens", "after hens, 90 % open", "after hens"]).toEqual([0.99, 0.94, 0.95].map((openShare) => shutWords({ ...afterHens!, openShare })));
+    expect(["after hens", "after hens, 90 % open", "after hens"]).toEqual([0.99, 0.94, 0.95].map((openShare) => shutWords({ ...afterHens!, openShare }, words)));
     // 0.06 of 0.30 ha is 20 %, less than the least of 25 % that may be grazed
-    expect(shutGround(sheet, cellOf("F3"))).toEqual([{ firstDay: "2027-05-24", lastDay: "2027-06-25", reason: "after pigs", openShare: 0 }]);
+    expect(shutGround(sheet, cellOf("F3"), words)).toEqual([{ firstDay: "2027-05-24", lastDay: "2027-06-25", reason: "after pigs", short: "pigs", openShare: 0 }]);
   });
 
   it("is ground not in hand", () => {
     const rented = { ...cellOf("H2"), ours: { firstDay: "2027-05-10", lastDay: "2027-06-10" } };
-    expect(shutGround(sheet, rented).map((span) => [span.firstDay, span.lastDay, span.reason])).toEqual([["2027-05-01", "2027-05-09", "not in hand"], ["2027-06-11", "2027-06-25", "not in hand"]]);
+    expect(shutGround(sheet, rented, words).map((span) => [span.firstDay, span.lastDay, span.reason])).toEqual([["2027-05-01", "2027-05-09", "not in hand"], ["2027-06-11", "2027-06-25", "not in hand"]]);
   });
 });
 
 describe("next free", () => {
   it("says in use, ready, a day, or who comes first", () => {
-    expect(Object.fromEntries(TINY.cells.map((cell) => [cell.name, nextFree(sheet, cell)]))).toEqual({ H1: "in use", H2: "ready", H3: "ready", F1: "ready", F2: "13 May", F3: "in use" });
+    expect(Object.fromEntries(TINY.cells.map((cell) => [cell.name, nextFree(sheet, cell, words)]))).toEqual({ H1: "in use", H2: "ready", H3: "ready", F1: "ready", F2: "13 May", F3: "in use" });
   });
 
   it("waits for the entry cover", () => {
@@ -55,12 +58,12 @@ describe("next free", () => {
     const low = { ...TINY_REPORT, cells: TINY_REPORT.cells.map((days) => (days.cell === "H3" ? { ...days, coverKgPerHa: cover } : days)) };
     // the first pass asks 1700: 1500 + 4 x 50 on the fourth day after the season's first
     const plan = { ...TINY_PLAN, stays: TINY_PLAN.stays.filter((stay) => stay.cell !== "H3") };
-    expect(nextFree({ ...sheet, report: low, plan }, cellOf("H3"))).toBe("5 May");
+    expect(nextFree({ ...sheet, report: low, plan }, cellOf("H3"), words)).toBe("5 May");
   });
 });
 
 describe("notes", () => {
-  const notes = notesOf(sheet);
+  const notes = notesOf(sheet, words);
   it("are numbered by day, touching walk days told once, running costs and others apart", () => {
     expect(notes.numbered.map((note) => [note.number, note.day, note.black])).toEqual([[1, "2027-05-13", false], [2, "2027-05-19", false], [3, "2027-06-05", false]]);
     expect(notes.numbered[2]!.text).toBe("Sat 5 Jun to Sat 12 Jun: 8 days of grass, 15 wished. About £17.");
@@ -77,7 +80,7 @@ describe("notes", () => {
 
 describe("notes of a full plan", () => {
   const busy = busySeason();
-  const notes = notesOf(busy);
+  const notes = notesOf(busy, words);
   const priced = notes.numbered.filter((note) => !note.black);
 
   it("are the dearest of all rules together, in the order of the calendar, each once", () => {
@@ -104,16 +107,16 @@ describe("notes of a full plan", () => {
     const all = busy.report.charges.reduce((sum, charge) => sum + charge.money, 0);
     const told = [...priced, ...notes.others, ...notes.running].reduce((sum, one) => sum + one.money, 0);
     expect(told).toBeCloseTo(all, 6);
-    expect(othersWords(notes, "GBP")).toMatch(/^Others at a price, £\d+ together: /);
+    expect(othersWords(notes, "GBP", words)).toMatch(/^Others at a price, £\d+ together: /);
   });
 
   it("have the same triangles on the grid, on the terminal and in the list", () => {
     const { scenario, plan, report, made } = busy;
-    const page = seasonGridHtml(scenario, plan, report, made);
-    const text = seasonGridText(scenario, plan, report, made, { columns: 200 });
-    for (const { number, text: words } of priced) {
-      expect(page).toContain(`Allowed at a price, number ${number}. ${words}`);
-      expect(text.replaceAll(/\n +/g, " ")).toContain(`${number}  ${words}`);
+    const page = seasonGridHtml(scenario, plan, report, made, words);
+    const text = seasonGridText(scenario, plan, report, made, words, { columns: 200 });
+    for (const { number, text: note } of priced) {
+      expect(page).toContain(`Allowed at a price, number ${number}. ${note}`);
+      expect(text.replaceAll(/\n +/g, " ")).toContain(`${number}  ${note}`);
     }
     const caps = text.split("\n").filter((line) => line.startsWith("Notes")).join("").match(/\^/g)!;
     expect(caps.length).toBe(new Set(priced.map((note) => note.day)).size);
@@ -129,9 +132,9 @@ describe("figures", () => {
   it("of the yard are told for each group that stands in it, the lowest and highest of the kinds of year", () => {
     const year = (cows: number, hens: number) => ({ kg: 0, yardDays: { Cows: cows, Hens: hens, Pigs: 40 } });
     const hay = { dry: year(5, 6), usual: year(2, 6), wet: year(2, 20) };
-    expect(yardWords({ ...sheet, made: { ...TINY_MADE, hay } }, "Yard")).toEqual(["C 2 days (2 to 5)", "L 6 days (6 to 20)"]);
+    expect(yardWords({ ...sheet, made: { ...TINY_MADE, hay } }, "Yard", words)).toEqual(["C 2 days (2 to 5)", "L 6 days (6 to 20)"]);
     const alone = { ...TINY_PLAN, stays: TINY_PLAN.stays.filter((stay) => stay.group === "Cows") };
-    expect(yardWords({ ...sheet, plan: alone }, "Yard")).toEqual(["2 days (2 to 5)"]);
+    expect(yardWords({ ...sheet, plan: alone }, "Yard", words)).toEqual(["2 days (2 to 5)"]);
   });
 });
 

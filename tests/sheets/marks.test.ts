@@ -3,6 +3,9 @@ import { KINDS } from "../../src/farm/scenario.js";
 import { headWords, MARKS, markOf } from "../../src/sheets/marks.js";
 import { patternFigures } from "../../src/sheets/grid/patterns.js";
 import { group } from "../fixtures/tiny-farm.js";
+import { englishWords } from "../fixtures/planned-farm.js";
+
+const words = englishWords();
 
 /** Relative luminance and contrast of two colours: W3C, Web Content Accessibility Guidelines 2.2, "contrast ratio". */
 function contrast(a: string, b: string): number {
@@ -32,10 +35,10 @@ describe("marks", () => {
   });
 
   it("say heads in a few words", () => {
-    expect(headWords(group("Cows", { young: { head: 5, weightKg: 80, gainKgPerDay: 1 } }))).toBe("5, with 5 calves");
-    expect(headWords(group("Pigs", { kind: "pigs", animalClass: "weaner", head: 8 }))).toBe("8 weaners");
-    expect(headWords(group("Pig", { kind: "pigs", animalClass: "sow", head: 1 }))).toBe("1 sow");
-    expect(headWords(group("Stores", { animalClass: "growing", head: 4 }))).toBe("4, growing");
+    expect(headWords(group("Cows", { young: { head: 5, weightKg: 80, gainKgPerDay: 1 } }), words)).toBe("5, with 5 calves");
+    expect(headWords(group("Pigs", { kind: "pigs", animalClass: "weaner", head: 8 }), words)).toBe("8 weaners");
+    expect(headWords(group("Pig", { kind: "pigs", animalClass: "sow", head: 1 }), words)).toBe("1 sow");
+    expect(headWords(group("Stores", { animalClass: "growing", head: 4 }), words)).toBe("4, growing");
   });
 
   it("are drawn figure by figure inside the bar, whole figures only", () => {

@@ -22,14 +22,17 @@ import { expectGolden } from "../golden/golden.js";
 import { TINY, TINY_MADE, TINY_PLAN, TINY_REPORT } from "../golden/tiny-season.js";
 import { busySeason } from "./busy-season.js";
 import { faultsOf } from "./well-formed.js";
+import { englishWords } from "../fixtures/planned-farm.js";
+
+const words = englishWords();
 
 const { scenario, plan, report, made } = lifelike();
-const html = seasonGridHtml(scenario, plan, report, made);
+const html = seasonGridHtml(scenario, plan, report, made, words);
 const busy = busySeason();
-const busyPage = seasonGridHtml(busy.scenario, busy.plan, busy.report, busy.made);
+const busyPage = seasonGridHtml(busy.scenario, busy.plan, busy.report, busy.made, words);
 const A4 = canvasOf("a4");
 const frameWithRows = (frame: Frame): Layout => layoutOf(frame, 30);
-const tiny = seasonGridHtml(TINY, TINY_PLAN, TINY_REPORT, TINY_MADE);
+const tiny = seasonGridHtml(TINY, TINY_PLAN, TINY_REPORT, TINY_MADE, words);
 
 /** Every kind at once, 42 cells, US units, names that try to break out of the page. */
 function crowded(): string {
@@ -40,7 +43,7 @@ function crowded(): string {
     group: one.name, cell: cells[(i * 4 + k * 5) % 42]!.name, yard: null, firstDay: addDays("2027-04-25", 7 * k), lastDay: addDays("2027-04-25", 7 * k + 6),
   })));
   const breaches = [{ rule: "rest-period" as const, group: "cattle <i>", cell: "A1", firstDay: "2027-06-01", lastDay: "2027-06-01", found: "10 d", allowed: "18 d" }];
-  return seasonGridHtml(farm, orderedPlan(stays, [], farm), { ...TINY_REPORT, cells: [], breaches }, { ...TINY_MADE, ...madeDates("2027-06-21") });
+  return seasonGridHtml(farm, orderedPlan(stays, [], farm), { ...TINY_REPORT, cells: [], breaches }, { ...TINY_MADE, ...madeDates("2027-06-21") }, words);
 }
 
 describe("season grid as a page", () => {
@@ -102,7 +105,7 @@ describe("season grid as a page", () => {
 
   it("says how sure: three frames, and no figure of rest for outline days", () => {
     const rests = (page: string): number => [...page.matchAll(/class="rim"[^>]*>\d+<\/text>/g)].length;
-    const early = seasonGridHtml(scenario, plan, report, { ...made, ...madeDates("2027-04-10") });
+    const early = seasonGridHtml(scenario, plan, report, { ...made, ...madeDates("2027-04-10") }, words);
     expect(rests(html)).toBeGreaterThan(rests(early));
     for (const words of ["done, as written down", "firm to 4 Jul", "likely to 1 Aug", "outline: days and cells will still change"]) expect(html).toContain(words);
   });
@@ -116,7 +119,7 @@ describe("season grid as a page", () => {
 
 describe("the key", () => {
   const wordsOf = (from: Sheet): string[] => {
-    const key = keyRows(frameOf(from, wholeParts(from)[0]!, A4), notesOf(from).numbered);
+    const key = keyRows(frameOf(from, wholeParts(from)[0]!, A4, words), notesOf(from, words).numbered);
     return key.flat().map((entry) => entry.words);
   };
   const tinySheet: Sheet = { scenario: TINY, plan: TINY_PLAN, report: TINY_REPORT, made: TINY_MADE };
@@ -154,7 +157,7 @@ describe("narrow bars", () => {
   it("call a yard that does not fit its day a yard", () => {
     const plan_ = { ...TINY_PLAN, stays: TINY_PLAN.stays.map((stay) => (stay.yard === null ? stay : { ...stay, yard: "Long barn yard", lastDay: stay.firstDay })) };
     const farm = { ...TINY, yards: TINY.yards.map((yard) => ({ ...yard, name: "Long barn yard" })) };
-    expect(seasonGridHtml(farm, plan_, TINY_REPORT, TINY_MADE)).toMatch(/rotate\(-90[^>]*>yard<\/text>/);
+    expect(seasonGridHtml(farm, plan_, TINY_REPORT, TINY_MADE, words)).toMatch(/rotate\(-90[^>]*>yard<\/text>/);
   });
 });
 
@@ -162,9 +165,9 @@ describe("a figure of rest", () => {
   it("has its room: the wire of worked ground ends before it", () => {
     const cows = TINY_PLAN.stays.map((stay) => (stay.cell === "F2" && stay.firstDay === "2027-05-19" ? { ...stay, cell: "H1", firstDay: "2027-05-24" } : stay));
     const busyH1: Sheet = { scenario: TINY, plan: { ...TINY_PLAN, stays: cows }, report: TINY_REPORT, made: TINY_MADE };
-    const frame = frameOf(busyH1, wholeParts(busyH1)[0]!, A4);
+    const frame = frameOf(busyH1, wholeParts(busyH1)[0]!, A4, words);
     const here = cows.filter((stay) => stay.cell === "H1");
-    const shut = shutGround(busyH1, TINY.cells[0]!);
+    const shut = shutGround(busyH1, TINY.cells[0]!, words);
     expect(shut.map((span) => [span.firstDay, span.lastDay])).toEqual([["2027-05-13", "2027-05-23"]]);
     const rest = restOf(frame, here.at(-1)!, here, shut)!;
     expect(rest.days).toBe(20);
@@ -218,8 +221,8 @@ describe("sheets", () => {
   });
 
   it("tell in the foot the dearest notes that fit, and how many more there are", () => {
-    const notes = notesOf(busy);
-    const foot = footOf(frameOf(busy, wholeParts(busy)[0]!, A4), notes, { noteRows: 1, lines: 3 });
+    const notes = notesOf(busy, words);
+    const foot = footOf(frameOf(busy, wholeParts(busy)[0]!, A4, words), notes, { noteRows: 1, lines: 3 });
     const [block] = foot.notes;
     const left = notes.numbered.filter((note) => wholeParts(busy)[0]!.days.includes(note.day) && !block!.notes.includes(note));
     expect(block!.more).toBe(left.length);

@@ -3,14 +3,16 @@ import { describe, expect, it } from "vitest";
 import type { Sheet } from "../../src/sheets/made.js";
 import { PAPER_NAMES, type PaperName } from "../../src/sheets/paper.js";
 import { seasonGridHtml } from "../../src/sheets/season-grid-html.js";
-import { plannedFarm } from "../fixtures/planned-farm.js";
+import { englishWords, plannedFarm } from "../fixtures/planned-farm.js";
 import { TINY, TINY_MADE, TINY_PLAN, TINY_REPORT } from "../golden/tiny-season.js";
 import { busySeason } from "./busy-season.js";
 import { largeSeason } from "./large-season.js";
 import { BROWSER, usePress } from "./print-checks.js";
 
+const words = englishWords();
+
 function gridOn(paper: PaperName, { scenario, plan, report, made }: Sheet): string {
-  return seasonGridHtml(scenario, plan, report, made, { paper });
+  return seasonGridHtml(scenario, plan, report, made, words, { paper });
 }
 
 describe("the season grid in print", () => {

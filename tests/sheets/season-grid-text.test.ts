@@ -9,15 +9,18 @@ import { daysBetween } from "../../src/quantity/calendar.js";
 import { busySeason } from "./busy-season.js";
 import { expectGolden } from "../golden/golden.js";
 import { TINY, TINY_MADE, TINY_PLAN, TINY_REPORT } from "../golden/tiny-season.js";
+import { englishWords } from "../fixtures/planned-farm.js";
+
+const words = englishWords();
 
 const { scenario, plan, report, made } = lifelike();
 const busy = busySeason();
-const text = (columns: number): string => seasonGridText(scenario, plan, report, made, { columns });
+const text = (columns: number): string => seasonGridText(scenario, plan, report, made, words, { columns });
 
 describe("season grid for a terminal", () => {
   for (const columns of [80, 200]) {
     it(`is the one that was looked at, ${columns} columns`, () => {
-      expectGolden(`tiny/season-grid-${columns}.txt`, seasonGridText(TINY, TINY_PLAN, TINY_REPORT, TINY_MADE, { columns }));
+      expectGolden(`tiny/season-grid-${columns}.txt`, seasonGridText(TINY, TINY_PLAN, TINY_REPORT, TINY_MADE, words, { columns }));
     });
   }
 
@@ -38,10 +41,10 @@ describe("season grid for a terminal", () => {
   });
 
   it("shows the whole code of a place or none of it: a letter alone would mean animals", () => {
-    const label = labelWidth(busy.scenario);
+    const label = labelWidth(busy.scenario, words);
     const names = [...busy.scenario.cells, ...busy.scenario.yards].map((place) => place.name);
     for (const columns of [80, 100, 200]) {
-      const rows = seasonGridText(busy.scenario, busy.plan, busy.report, busy.made, { columns }).split("\n");
+      const rows = seasonGridText(busy.scenario, busy.plan, busy.report, busy.made, words, { columns }).split("\n");
       for (const { name } of busy.scenario.groups) {
         const stays = rows.filter((row) => row.startsWith(`${name.padEnd(label)} `)).map((row) => row.slice(label + 1));
         expect(stays.length).toBeGreaterThan(0);
@@ -52,7 +55,7 @@ describe("season grid for a terminal", () => {
   });
 
   it("marks two groups in one place as two", () => {
-    const rows = seasonGridText(busy.scenario, busy.plan, busy.report, busy.made, { columns: 80 }).split("\n");
+    const rows = seasonGridText(busy.scenario, busy.plan, busy.report, busy.made, words, { columns: 80 }).split("\n");
     const days = (sign: string): number => rows.filter((row) => busy.scenario.cells.some((cell) => row.startsWith(`${cell.name} `))).join("").split(sign).length - 1;
     const beside = busy.plan.stays.filter((stay) => stay.group === "Bull" && stay.cell !== null).reduce((sum, stay) => sum + daysBetween(stay.firstDay, stay.lastDay) + 1, 0);
     expect(days("&")).toBe(beside);
@@ -83,7 +86,7 @@ describe("season grid for a terminal", () => {
 
   it("colours without moving a character, and says whose stay it colours", () => {
     const seen = new Set<string>();
-    const painted = seasonGridText(scenario, plan, report, made, {
+    const painted = seasonGridText(scenario, plan, report, made, words, {
       columns: 80,
       paint: (piece, part, kind) => {
         seen.add(kind ?? part);

@@ -36,7 +36,7 @@ function dayMap(day: Day, tasks: readonly Task[], onFoot: Bits, room: PlanRoom):
   const { scenario, words, sheet } = day;
   const plan = groundPlan(scenario, room);
   const places = [null, ...scenario.cells.map(({ name }) => name)];
-  const shut = scenario.cells.filter((cell) => shutGround(sheet, cell).some((span) => span.openShare === 0 && spanHolds(span, day.day))).map(({ name }) => name);
+  const shut = scenario.cells.filter((cell) => shutGround(sheet, cell, words).some((span) => span.openShare === 0 && spanHolds(span, day.day))).map(({ name }) => name);
   const caption = [...words.pieces("day.map.caption", { shape: plan.mmPerM === null ? "no" : "yes" }), { text: " ", strong: false }, ...onFoot];
   const told: OnMap = {
     title: words.say("day.map.title"), yard: words.say("day.map.yard"), shut,

@@ -33,7 +33,7 @@ ${parts.map((part) => partOf(part, sheet.scenario, words)).join("\n")}
 ${last ? bottomOf(told) : `<p class="overleaf">${html(callsWords(told, words))}</p>`}
 <p class="version">${html(told.foot)} ${escaped(sheetOf)}</p></section>`;
   });
-  return printedPage(`${told.farm}: ${told.title}`, `${DAY_CSS}\n${pageRule(options.paper, SHEET_FORM)}`, body.join("\n"));
+  return printedPage(`${told.farm}: ${told.title}`, `${DAY_CSS}\n${pageRule(options.paper, SHEET_FORM)}`, body.join("\n"), words.locale);
 }
 
 function topOf({ title, before, head }: DaySheet, map: DayMap): string {

@@ -50,7 +50,7 @@ function timeWords(words: Day["words"], minutes: number): string {
 
 /** Closed and worked ground, by reason and last day. */
 export function leaveAlone({ sheet, scenario, words, day }: Day): Bits {
-  const shut = scenario.cells.flatMap((cell) => shutGround(sheet, cell).filter((span) => spanHolds(span, day)).map((span) => ({ cell: cell.name, ...span })));
+  const shut = scenario.cells.flatMap((cell) => shutGround(sheet, cell, words).filter((span) => spanHolds(span, day)).map((span) => ({ cell: cell.name, ...span })));
   const reasons = [...new Set(shut.map(whyShut))];
   const told = reasons.map((why) => {
     const cells = shut.filter((one) => whyShut(one) === why);

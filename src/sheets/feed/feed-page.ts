@@ -15,7 +15,7 @@ export function feedPage(scenario: Scenario, feed: Feed): string {
   const title = `${scenario.farm}: grass against mouths`;
   return printedPage(title, CSS, `<h1>${escaped(title)}</h1>
 ${drawing(frameOf(scenario, feed))}
-${feedTable(scenario, feed)}`);
+${feedTable(scenario, feed)}`, "en-GB");
 }
 
 const CSS = `:root{--ink:#000;--rule:#666}

@@ -1,7 +1,7 @@
 import { addDays, spanHolds } from "../../quantity/calendar.js";
 import type { Cell, Yard } from "../../farm/scenario.js";
 import type { Cut, Stay } from "../../plan/plan.js";
-import { areaWords } from "../figure-words.js";
+import { toldArea } from "../amounts.js";
 import { markOf } from "../marks.js";
 import { sureOf } from "../made.js";
 import { hostOn } from "../season-days.js";
@@ -39,12 +39,12 @@ function cellRow(layout: Layout, row: Row<Cell>): string {
   const { scenario, plan } = layout.sheet;
   const stays = plan.stays.filter((stay) => stay.cell === of.name);
   const middle = y + h / 2;
-  const shut = shutGround(layout.sheet, of);
+  const shut = shutGround(layout.sheet, of, layout.words);
   const rests = stays.map((stay) => restOf(layout, stay, stays, shut)).filter((rest) => rest !== null);
   return [
     first ? "" : line(EDGE + 4, y, layout.edge, y, 'class="stroke soft" stroke-width="0.14"'),
     text(EDGE + 5, middle + 1.25, of.name, { pt: 10, bold: true, room: 9.6 }),
-    text(layout.left - 1.9, middle + 0.9, areaWords(of.areaHa, scenario.units), { pt: 6.8, anchor: "end", room: 11 }),
+    text(layout.left - 1.9, middle + 0.9, toldArea(of.areaHa, scenario.units, layout.words), { pt: 6.8, anchor: "end", room: 11 }),
     ...shut.map((span) => wire(layout, row, span, rests)), ...rests.map((rest) => restWords(rest, row)),
     ...plan.cuts.filter((cut) => cut.cell === of.name).map((cut) => cutMark(layout, row, cut, stays)),
     ...stays.map((stay) => followDashes(layout, row, stay, stays)),
@@ -62,7 +62,7 @@ function yardRow(layout: Layout, { of, y, h }: Row<Yard>): string {
   const stays = layout.sheet.plan.stays.filter((stay) => stay.yard === of.name);
   return [
     y === layout.yards[0]!.y ? "" : line(EDGE, y, layout.edge, y, 'class="stroke soft" stroke-width="0.14"'),
-    text(EDGE + 1, y + h / 2 + 1.1, cutTo(of.name, 8.5, true, 18), { pt: 8.5, bold: true, room: 18 }), text(layout.left - 1, y + h / 2 + 0.9, "fed", { pt: 6.8, anchor: "end", room: 5.5 }),
+    text(EDGE + 1, y + h / 2 + 1.1, cutTo(of.name, 8.5, true, 18), { pt: 8.5, bold: true, room: 18 }), text(layout.left - 1, y + h / 2 + 0.9, layout.words.say("season.fed"), { pt: 6.8, anchor: "end", room: 5.5 }),
     ...laned(layout, stays).map(({ stay, lane, lanes }) => stayBars(layout, { y: y + (lane * h) / lanes, h: h / lanes }, stay, stays)),
   ].join("");
 }
@@ -114,8 +114,8 @@ function cutMark(layout: Layout, { y, h }: Row<Cell>, { day, cut }: Cut, stays: 
   if (!layout.part.days.includes(day)) return "";
   const x = xOf(layout, addDays(day, 1));
   const stroke = (at: number): string => line(at - 0.55, y + h * 0.78, at + 0.55, y + h * 0.22, 'class="stroke" stroke-width="0.35"');
-  const words = cut === "hay" ? "cut" : "topped";
+  const told = cut === "hay" ? layout.words.say("season.cut") : layout.words.say("season.topped");
   const next = stays.map((stay) => stay.firstDay).filter((first) => first > day).sort()[0];
   const room = (next === undefined ? layout.right : Math.min(layout.right, xOf(layout, next) - FIGURE_ROOM)) - x - 1.6;
-  return stroke(x - 0.4) + stroke(x + 0.4) + (textWidth(words, 6.4) > room ? "" : text(x + 1.6, y + h / 2 + 0.75, words, { pt: 6.4, italic: true, as: "rim", room: textWidth(words, 6.4) }));
+  return stroke(x - 0.4) + stroke(x + 0.4) + (textWidth(told, 6.4) > room ? "" : text(x + 1.6, y + h / 2 + 0.75, told, { pt: 6.4, italic: true, as: "rim", room: textWidth(told, 6.4) }));
 }

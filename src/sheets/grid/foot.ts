@@ -1,5 +1,7 @@
 import { cautionsFor } from "../../plan/cautions.js";
-import { hayWords } from "../figure-words.js";
+import type { Words } from "../../words/words.js";
+import { cautionText } from "../caution-words.js";
+import { toldHay } from "../amounts.js";
 import type { Sheet } from "../made.js";
 import { costWords, othersWords, runningWords, type Note, type Notes } from "../notes.js";
 import { triangle } from "./group-rows.js";
@@ -46,7 +48,7 @@ export interface Foot {
 export function footOf(frame: Frame, notes: Notes, size: FootSize): Foot {
   const here = notes.numbered.filter((note) => frame.part.days.includes(note.day));
   const blocks = [
-    { label: "To put right", notes: here.filter((note) => note.black) }, { label: "At a price", notes: here.filter((note) => !note.black) },
+    { label: frame.words.say("foot.right"), notes: here.filter((note) => note.black) }, { label: frame.words.say("foot.priced"), notes: here.filter((note) => !note.black) },
   ].filter((block) => block.notes.length > 0).map(({ label, notes: all }) => noteBlock(label, all, size.noteRows, frame.canvas));
   const lines = runningText(frame, notes, size.lines);
   const rows = blocks.reduce((sum, block) => sum + rowsOf(block), 0);
@@ -74,20 +76,19 @@ function columnsFor(notes: readonly Note[], canvas: Canvas): number {
 }
 
 /** Other prices, running costs, cost, hay, and the cautions that fit; the last one always does. */
-function runningText({ sheet, canvas }: Frame, notes: Notes, mostLines: number): readonly string[] {
+function runningText({ sheet, canvas, words }: Frame, notes: Notes, mostLines: number): readonly string[] {
   const { currency } = sheet.made;
   const figures = [
-    othersWords(notes, currency), runningWords(notes, currency), costWords(sheet), hayLine(sheet),
-    "Nitrogen to the nearest 10. No rest is printed for outline days.",
+    othersWords(notes, currency, words), runningWords(notes, currency, words), costWords(sheet, words), hayLine(sheet, words), words.say("foot.figures"),
   ];
   const own = wrap(figures.filter((one) => one !== "").join(" "), canvas);
-  const cautions = cautionsFor(sheet.scenario, sheet.plan).map((caution) => caution.text);
-  return [...own, ...cautionLines(cautions.slice(0, -1), cautions.at(-1)!, Math.max(1, mostLines - own.length), canvas)];
+  const cautions = cautionsFor(sheet.scenario, sheet.plan).map((caution) => cautionText(words, caution));
+  return [...own, ...cautionLines(cautions.slice(0, -1), cautions.at(-1)!, Math.max(1, mostLines - own.length), canvas, words)];
 }
 
-function cautionLines(cautions: readonly string[], last: string, most: number, canvas: Canvas): readonly string[] {
+function cautionLines(cautions: readonly string[], last: string, most: number, canvas: Canvas, words: Words): readonly string[] {
   for (let count = cautions.length; count > 0; count -= 1) {
-    const more = count < cautions.length ? " More cautions stand with the tables." : "";
+    const more = count < cautions.length ? ` ${words.say("foot.more-cautions")}` : "";
     const lines = wrap(`${last} ${cautions.slice(0, count).join(" ")}${more}`, canvas);
     if (lines.length <= most) return lines;
   }
@@ -95,14 +96,15 @@ function cautionLines(cautions: readonly string[], last: string, most: number, c
 }
 
 /** Hay in the kinds of year, as the terminal tells it. */
-function hayLine({ scenario: { units }, report: { measures }, made }: Sheet): string {
+function hayLine({ scenario: { units }, report: { measures }, made }: Sheet, words: Words): string {
   const others = made.hay ? [made.hay.dry.kg, made.hay.wet.kg] : [];
-  return `Hay fed${made.hay ? ", by kind of year" : ""}: ${hayWords(measures.hayFedKg, units, others)}. Hay made: ${hayWords(measures.hayMadeKg, units)}.`;
+  const amounts = { fed: toldHay(measures.hayFedKg, units, words, others), made: toldHay(measures.hayMadeKg, units, words) };
+  return made.hay ? words.say("foot.hay-years", amounts) : words.say("foot.hay", amounts);
 }
 
-function wrap(words: string, { width }: Canvas): readonly string[] {
+function wrap(told: string, { width }: Canvas): readonly string[] {
   const lines: string[] = [];
-  for (const word of words.split(" ")) {
+  for (const word of told.split(" ")) {
     const joined = lines.length > 0 ? `${lines.at(-1)!} ${word}` : word;
     if (lines.length > 0 && textWidth(joined, LINE_PT) <= width - 2 * EDGE) lines[lines.length - 1] = joined;
     else lines.push(word);
@@ -113,11 +115,11 @@ function wrap(words: string, { width }: Canvas): readonly string[] {
 /** Draws the foot under the grid. */
 export function footDrawing(layout: Layout, foot: Foot): string {
   let y = layout.groundEnd + ABOVE;
-  const parts = [keyDrawing(layout.canvas, foot.key, y)];
+  const parts = [keyDrawing(layout, foot.key, y)];
   y += foot.key.length * KEY_HEIGHT;
   for (const block of foot.notes) {
-    parts.push(text(EDGE, y + 2.9, block.label, { pt: 7, bold: true }));
-    if (block.more > 0) parts.push(text(EDGE, y + 2.9 + NOTE_ROW, `and ${block.more} in the list`, { pt: NOTE_PT, room: LABEL - 1 }));
+    parts.push(text(EDGE, y + 2.9, block.label, { pt: 7, bold: true, room: LABEL - 1 }));
+    if (block.more > 0) parts.push(text(EDGE, y + 2.9 + NOTE_ROW, layout.words.say("foot.in-list", { more: block.more }), { pt: NOTE_PT, room: LABEL - 1 }));
     const wide = room(layout.canvas, block.columns);
     block.notes.forEach((note, i) => {
       const [x, top] = [EDGE + LABEL + (i % block.columns) * wide, y + Math.floor(i / block.columns) * NOTE_ROW];
@@ -125,6 +127,6 @@ export function footDrawing(layout: Layout, foot: Foot): string {
     });
     y += rowsOf(block) * NOTE_ROW;
   }
-  foot.lines.forEach((words, i) => parts.push(text(EDGE, y + 2.4 + i * LINE, words, { pt: LINE_PT, room: layout.canvas.width - 2 * EDGE })));
+  foot.lines.forEach((told, i) => parts.push(text(EDGE, y + 2.4 + i * LINE, told, { pt: LINE_PT, room: layout.canvas.width - 2 * EDGE })));
   return parts.join("\n");
 }

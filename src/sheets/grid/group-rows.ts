@@ -1,6 +1,7 @@
 import { addDays, daysBetween, type IsoDate } from "../../quantity/calendar.js";
 import type { Group } from "../../farm/scenario.js";
 import type { Stay } from "../../plan/plan.js";
+import type { Words } from "../../words/words.js";
 import { isWeekend } from "../day-words.js";
 import { headWords, markOf } from "../marks.js";
 import { sureOf } from "../made.js";
@@ -8,21 +9,21 @@ import type { Note } from "../notes.js";
 import { movesOf, peopleAtHome, placeName } from "../season-days.js";
 import { EDGE, GROUP_ROW, stretchOf, xOf, type Layout, type Row } from "./layout.js";
 import { patternFigures } from "./patterns.js";
-import { cutTo, line, mm, rect, text, textWidth, MM_PER_PT } from "./svg.js";
+import { cutTo, evenLines, line, mm, rect, text, textWidth, MM_PER_PT } from "./svg.js";
 
-const READ_DOWN: readonly (readonly string[])[] = [
-  [], ["Where it stands"], ["Where each stands,", "read down the day"], ["Where each group", "stands, read down", "the day"], ["Where each", "group stands,", "read down", "the day"],
-];
+/** Words beside the rows say how to read them, a line a row. */
+const READ_DOWN_LINES = 3;
+const READ_DOWN_PT = 6;
 
 /** One row a group: its mark, and the codes of the places where it stands. */
 export function groupRows(layout: Layout): string {
-  const words = READ_DOWN[Math.min(layout.groups.length, 4)]!;
+  const told = evenLines(layout.words.say("season.read-down", { groups: layout.groups.length }), Math.min(layout.groups.length, READ_DOWN_LINES), READ_DOWN_PT);
   return layout.groups.map((row, i) => [
     rect({ x: EDGE, y: row.y, w: layout.edge - EDGE, h: row.h }, 'class="none" stroke-width="0.35"'),
     line(layout.right, row.y, layout.right, row.y + row.h, 'class="stroke" stroke-width="0.35"'),
-    groupMark(row), absences(layout, row),
+    groupMark(layout, row), absences(layout, row),
     ...staysOf(layout, row.of).map((stay) => placeBox(layout, row, stay)),
-    words[i] ? text(layout.right + 1.6, row.y + 3.7, words[i], { pt: 6, room: 22 }) : "",
+    told[i] ? text(layout.right + 1.6, row.y + 3.7, told[i], { pt: READ_DOWN_PT, room: 22 }) : "",
   ].join("")).join("\n");
 }
 
@@ -43,7 +44,7 @@ function nameAt({ letter }: Group): number {
   return EDGE + 0.7 + side + 0.2 + (letter.length > 1 ? side + 1.2 : side) + 0.8;
 }
 
-function groupMark({ of, y, h }: Row<Group>): string {
+function groupMark({ words }: Layout, { of, y, h }: Row<Group>): string {
   const mark = markOf(of);
   const side = h - 1.7;
   const swatch = { x: EDGE + 0.7, y: y + 0.85, w: side, h: side };
@@ -53,7 +54,7 @@ function groupMark({ of, y, h }: Row<Group>): string {
   return [
     `<g class="bar k-${of.kind}">${rect(swatch, 'class="fill"')}${patternFigures(mark.pattern, swatch)}${rect(swatch, 'class="frame" stroke-width="0.25"')}</g>`,
     rect(plate, 'class="box" stroke-width="0.25"'), text(plate.x + plate.w / 2, y + h / 2 + 1.25, of.letter, { pt: 9.6, bold: true, anchor: "middle", room: plate.w - 0.5 }),
-    text(at, y + 2.7, nameOnRow(of), { pt: NAME_PT, bold: true, room }), text(at, y + 5, cutTo(headWords(of), 5.7, false, room), { pt: 5.7, room }),
+    text(at, y + 2.7, nameOnRow(of), { pt: NAME_PT, bold: true, room }), text(at, y + 5, cutTo(headWords(of, words), 5.7, false, room), { pt: 5.7, room }),
   ].join("");
 }
 
@@ -63,10 +64,10 @@ function absences(layout: Layout, { of, y, h }: Row<Group>): string {
   const bounds = [addDays(firstDay, -1), ...of.here.flatMap((span) => [span.firstDay, span.lastDay]), addDays(lastDay, 1)];
   return Array.from({ length: bounds.length / 2 }, (_, i) => {
     const [from, to] = [addDays(bounds[2 * i]!, 1), addDays(bounds[2 * i + 1]!, -1)];
-    const words = i === 0 ? "not yet here" : i === bounds.length / 2 - 1 ? "gone" : "between batches";
+    const told = i === 0 ? layout.words.say("season.not-yet") : i === bounds.length / 2 - 1 ? layout.words.say("season.gone") : layout.words.say("season.between");
     const stretch = from <= to ? stretchOf(layout, from, to) : null;
-    if (!stretch || stretch.w < textWidth(words, 6.4) + 1) return "";
-    return text(stretch.x + stretch.w / 2, y + h / 2 + 0.8, words, { pt: 6.4, anchor: "middle", as: "rim" });
+    if (!stretch || stretch.w < textWidth(told, 6.4) + 1) return "";
+    return text(stretch.x + stretch.w / 2, y + h / 2 + 0.8, told, { pt: 6.4, anchor: "middle", as: "rim" });
   }).join("");
 }
 
@@ -78,14 +79,14 @@ function placeBox(layout: Layout, row: Row<Group>, stay: Stay): string {
   const box = { x: stretch.x + 0.15, y: row.y + 0.55, w: stretch.w - 0.3, h: row.h - 1.1 };
   const frame = sure === "outline" ? 'class="paper outline"' : `class="box" stroke-width="${sure === "likely" ? 0.16 : 0.4}"`;
   const middles = stretch.w > 60 ? [1, 3, 5].map((part) => box.x + (box.w * part) / 6) : [box.x + box.w / 2];
-  return rect(box, frame) + stripTicks(layout, row, stay) + middles.map((x) => placeCode(x, row, stay, box.w)).join("");
+  return rect(box, frame) + stripTicks(layout, row, stay) + middles.map((x) => placeCode(x, row, stay, box.w, layout.words)).join("");
 }
 
 /** The cell's code, or the yard's name; "yard" where a yard's name does not fit. */
-function placeCode(x: number, row: Row<Group>, stay: Stay, wide: number): string {
+function placeCode(x: number, row: Row<Group>, stay: Stay, wide: number, words: Words): string {
   const room = wide - 0.5;
   const fits = stay.cell !== null || textWidth(placeName(stay), 5.5, true) <= room;
-  const name = fits ? placeName(stay) : "yard";
+  const name = fits ? placeName(stay) : words.say("place.yard");
   // by the number of letters, so that codes of one length in boxes of one width are of one size
   const pt = Math.min(8, room / (name.length * 0.68 * MM_PER_PT));
   if (pt < 5 && name.length > 1) return text(x + 0.75, row.y + row.h / 2, name, { pt: 5.8, bold: true, anchor: "middle", turn: -90, room: row.h - 1.4 });
@@ -109,14 +110,14 @@ export function dayRows(layout: Layout, notes: readonly Note[]): string {
   const moves = movesOf(scenario, plan);
   const countRow = (y: number, label: string, count: (day: IsoDate) => number): string => [
     rect({ x: EDGE, y, w: layout.edge - EDGE, h: layout.countRow }, 'class="none" stroke-width="0.2"'),
-    text(layout.left - 0.8, y + 2.3, label, { pt: 6, anchor: "end" }),
+    text(layout.left - 0.8, y + 2.3, label, { pt: 6, anchor: "end", room: layout.left - EDGE - 1.2 }),
     ...layout.part.days.map((day) => (isWeekend(day) ? rect({ x: xOf(layout, day), y: y + 0.1, w: layout.dayWidth, h: layout.countRow - 0.2 }, 'class="weekend"') : "")),
     ...layout.part.days.map((day) => dayCount(layout, day, y, count(day))),
   ].join("");
   return [
-    countRow(layout.peopleY, "People at home", (day) => peopleAtHome(scenario, day)),
-    countRow(layout.movesY, "Moves that day", (day) => moves.filter((move) => move.day === day).length),
-    text(layout.left - 0.8, layout.notesY + 3, "Notes", { pt: 6, anchor: "end" }), triangles(layout, notes),
+    countRow(layout.peopleY, layout.words.say("season.people"), (day) => peopleAtHome(scenario, day)),
+    countRow(layout.movesY, layout.words.say("season.moves"), (day) => moves.filter((move) => move.day === day).length),
+    text(layout.left - 0.8, layout.notesY + 3, layout.words.say("row.notes"), { pt: 6, anchor: "end" }), triangles(layout, notes),
   ].join("\n");
 }
 

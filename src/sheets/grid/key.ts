@@ -1,5 +1,6 @@
 import type { Group } from "../../farm/scenario.js";
-import { markOf, MARKS } from "../marks.js";
+import type { Words } from "../../words/words.js";
+import { markOf, pluralWords } from "../marks.js";
 import type { Sure } from "../made.js";
 import type { Note } from "../notes.js";
 import { bar } from "./bars.js";
@@ -29,7 +30,7 @@ export type KeyRows = readonly (readonly Entry[])[];
 export function keyRows(frame: Frame, notes: readonly Note[]): KeyRows {
   const rows: Entry[][] = [[]];
   let used = 0;
-  for (const entry of entriesOf(marksOnSheet(frame), notes)) {
+  for (const entry of entriesOf(marksOnSheet(frame), notes, frame.words)) {
     const wide = wideOf(entry) + LEAST_GAP;
     if (used + wide > room(frame.canvas) && used > 0) {
       rows.push([]);
@@ -42,7 +43,7 @@ export function keyRows(frame: Frame, notes: readonly Note[]): KeyRows {
 }
 
 /** Draws the key under its title. */
-export function keyDrawing(canvas: Canvas, rows: KeyRows, y: number): string {
+export function keyDrawing({ canvas, words }: Frame, rows: KeyRows, y: number): string {
   const gap = Math.min(5, ...rows.slice(0, 1).map((row) => (room(canvas) - row.reduce((sum, entry) => sum + wideOf(entry), 0)) / row.length));
   const drawn = rows.flatMap((row, i) => {
     let x = EDGE + LABEL;
@@ -52,44 +53,46 @@ export function keyDrawing(canvas: Canvas, rows: KeyRows, y: number): string {
       return entry.draw(at, y + i * KEY_HEIGHT) + text(at + entry.wide + 1, y + i * KEY_HEIGHT + 3.3, entry.words, { pt: PT, room: textWidth(entry.words, PT) });
     });
   });
-  return text(EDGE, y + 3.3, "How to read it", { pt: 7, bold: true, room: LABEL - 1 }) + drawn.join("");
+  return text(EDGE, y + 3.3, words.say("key.title"), { pt: 7, bold: true, room: LABEL - 1 }) + drawn.join("");
 }
 
 function wideOf(entry: Entry): number {
   return entry.wide + 1 + textWidth(entry.words, PT);
 }
 
-function entriesOf(on: MarksOnSheet, notes: readonly Note[]): readonly Entry[] {
+function entriesOf(on: MarksOnSheet, notes: readonly Note[], words: Words): readonly Entry[] {
   const white = (black: boolean) => (x: number, y: number): string => triangle(x + 1.9, y + 0.4, { number: 1, black });
   return [
-    ...barEntries(on),
-    ...(on.together === null ? [] : [{ wide: 0, words: `${on.together} together`, draw: () => "" }]),
-    ...(on.shut || on.partShut ? [{ wide: 9, words: on.shut ? "closed, and why" : "shut in part, and why", draw: wireSample(on.shut ? [1.5, 4.5, 7.5] : [4.5]) }] : []),
-    ...(on.shut && on.partShut ? [{ wide: 8, words: "shut in part", draw: wireSample([4]) }] : []),
-    ...(on.cut ? [{ wide: 2.2, words: "cut", draw: cutSample }] : []),
-    ...(on.rest === null ? [] : [{ wide: 2.6, words: "days rested", draw: (x: number, y: number) => text(x, y + 3.3, String(on.rest), { pt: PT }) }]),
-    ...(on.followers.length > 0 ? [{ wide: 6, words: `${on.followers.map((kind) => MARKS[kind].plural).join(", ")} follow`, draw: dashSample }] : []),
-    ...(notes.some((note) => !note.black) ? [{ wide: 3.8, words: "allowed at a price", draw: white(false) }] : []),
-    ...(notes.some((note) => note.black) ? [{ wide: 3.8, words: "to put right", draw: white(true) }] : []),
+    ...barEntries(on, words),
+    ...(on.together === null ? [] : [{ wide: 0, words: words.say("key.together", { groups: on.together }), draw: () => "" }]),
+    ...(on.shut || on.partShut ? [{ wide: 9, words: on.shut ? words.say("key.closed-why") : words.say("key.part-why"), draw: wireSample(on.shut ? [1.5, 4.5, 7.5] : [4.5]) }] : []),
+    ...(on.shut && on.partShut ? [{ wide: 8, words: words.say("key.part"), draw: wireSample([4]) }] : []),
+    ...(on.cut ? [{ wide: 2.2, words: words.say("season.cut"), draw: cutSample }] : []),
+    ...(on.rest === null ? [] : [{ wide: 2.6, words: words.say("key.rested"), draw: (x: number, y: number) => text(x, y + 3.3, String(on.rest), { pt: PT }) }]),
+    ...(on.followers.length > 0 ? [{ wide: 6, words: words.say("key.follow", { who: on.followers.map((kind) => pluralWords(kind, words)).join(", ") }), draw: dashSample }] : []),
+    ...(notes.some((note) => !note.black) ? [{ wide: 3.8, words: words.say("key.priced"), draw: white(false) }] : []),
+    ...(notes.some((note) => note.black) ? [{ wide: 3.8, words: words.say("key.right"), draw: white(true) }] : []),
   ];
 }
 
 /** How sure, on the first group's bar; then the other groups, each as sure as it is at most. */
-function barEntries({ sures, groups }: MarksOnSheet): readonly Entry[] {
-  const words: readonly (readonly [Sure, string])[] = [["firm", sures.has("done") ? "done or firm" : "firm"], ["likely", "likely"], ["outline", "outline"]];
-  const shown = words.filter(([sure]) => sures.has(sure) || (sure === "firm" && sures.has("done")));
+function barEntries({ sures, groups }: MarksOnSheet, words: Words): readonly Entry[] {
+  const told: readonly (readonly [Sure, string])[] = [
+    ["firm", sures.has("done") ? words.say("key.done-or-firm") : words.say("sure.firm")], ["likely", words.say("sure.likely")], ["outline", words.say("sure.outline")],
+  ];
+  const shown = told.filter(([sure]) => sures.has(sure) || (sure === "firm" && sures.has("done")));
   const first = groups[0];
   return first === undefined ? [] : [
     ...shown.map(([sure, said]) => ({ wide: SAMPLE, words: said, draw: sample(first.group, sure) })),
     // the first group stands for itself in the samples before, unless its row has no room for its name
     ...groups.filter(({ group }) => group !== first.group || nameOnRow(group) !== group.name)
-      .map(({ group, sure }) => ({ wide: SAMPLE, words: groupWords(group), draw: sample(group, sure) })),
+      .map(({ group, sure }) => ({ wide: SAMPLE, words: groupWords(group, words), draw: sample(group, sure) })),
   ];
 }
 
-function groupWords(group: Group): string {
-  const name = group.name.toLowerCase();
-  return group.kind === "pigs" && group.strip ? `${name}, by strips (${group.letter} 1)` : name;
+function groupWords(group: Group, words: Words): string {
+  const name = group.name.toLocaleLowerCase(words.locale);
+  return group.kind === "pigs" && group.strip ? words.say("key.strips", { group: name, letter: group.letter }) : name;
 }
 
 const sample = (group: Group, sure: Sure) => (x: number, y: number): string =>

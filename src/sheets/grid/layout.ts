@@ -1,5 +1,6 @@
 import { addDays, daysBetween, type IsoDate } from "../../quantity/calendar.js";
 import type { Cell, Group, Yard } from "../../farm/scenario.js";
+import type { Words } from "../../words/words.js";
 import type { Sheet } from "../made.js";
 import { GRID_FORM, printable, type PaperName } from "../paper.js";
 import type { Part } from "./parts.js";
@@ -51,6 +52,7 @@ export interface Row<T> {
 export interface Frame {
   readonly canvas: Canvas;
   readonly sheet: Sheet;
+  readonly words: Words;
   readonly part: Part;
   readonly left: number;
   readonly right: number;
@@ -82,11 +84,11 @@ function groundTopOf(groups: number): number {
   return HEAD.end + groups * GROUP_ROW + 2 * COUNT_ROW + NOTES_ROW;
 }
 
-export function frameOf(sheet: Sheet, part: Part, canvas: Canvas): Frame {
+export function frameOf(sheet: Sheet, part: Part, canvas: Canvas, words: Words): Frame {
   const left = EDGE + LEFT;
   const dayWidth = Math.min(MOST_DAY_WIDTH, (canvas.width - 2 * EDGE - LEFT - RIGHT) / part.days.length);
   const right = left + dayWidth * part.days.length;
-  return { sheet, part, canvas, left, right, edge: right + RIGHT, dayWidth };
+  return { sheet, words, part, canvas, left, right, edge: right + RIGHT, dayWidth };
 }
 
 export function layoutOf(frame: Frame, footHeight: number): Layout {

@@ -25,7 +25,7 @@ export function marksOnSheet(frame: Frame): MarksOnSheet {
   const { sheet, part } = frame;
   const cells = part.fields.flatMap((field) => field.cells);
   const staysIn = (name: string): readonly Stay[] => sheet.plan.stays.filter((stay) => (stay.cell ?? stay.yard) === name);
-  const shutIn = new Map(cells.map((cell) => [cell.name, shutGround(sheet, cell)]));
+  const shutIn = new Map(cells.map((cell) => [cell.name, shutGround(sheet, cell, frame.words)]));
   const shut = [...shutIn.values()].flat().filter((span) => isSeen(frame, span));
   const rests = cells.flatMap((cell) => staysIn(cell.name).map((stay) => restOf(frame, stay, staysIn(cell.name), shutIn.get(cell.name)!)));
   const followers = cells.flatMap((cell) => staysIn(cell.name).filter((stay) => followStretch(frame, stay, staysIn(cell.name)) !== null));

@@ -1,6 +1,8 @@
 import { daysBetween } from "../../quantity/calendar.js";
 import type { Group } from "../../farm/scenario.js";
-import { nitrogenFigure, yardDaysWords } from "../figure-words.js";
+import type { Words } from "../../words/words.js";
+import { toldYardDays } from "../amounts.js";
+import { nitrogenFigure } from "../figure-words.js";
 import type { Sheet } from "../made.js";
 import { nextFree } from "../next-free.js";
 import type { Layout, Row } from "./layout.js";
@@ -8,11 +10,11 @@ import { text } from "./svg.js";
 
 /** At the right: when a cell is next free, and about how much nitrogen it gets; days that groups stand in a yard. */
 export function rightEdge(layout: Layout): string {
-  const { sheet, right, edge } = layout;
+  const { sheet, right, edge, words } = layout;
   const cells = layout.cells.map(({ of, y, h }) => {
-    const free = nextFree(sheet, of);
+    const free = nextFree(sheet, of, words);
     const nitrogen = sheet.report.cells.find((days) => days.cell === of.name)?.nitrogenKgPerHa ?? 0;
-    return text(right + 2, y + h / 2 + 0.9, free, { pt: 6.8, bold: free === "ready", room: 16.2 }) +
+    return text(right + 2, y + h / 2 + 0.9, free, { pt: 6.8, bold: free === words.say("free.ready"), room: 16.2 }) +
       text(edge - 0.8, y + h / 2 + 0.9, String(nitrogenFigure(nitrogen, sheet.scenario.units)), { pt: 6.8, anchor: "end" });
   });
   return [...cells, ...layout.yards.map((row) => yardLines(layout, row))].join("");
@@ -21,21 +23,21 @@ export function rightEdge(layout: Layout): string {
 const ROOM = 22.2;
 
 /** One line for one group, two for more. */
-function yardLines({ sheet, right }: Layout, { of, y, h }: Row<{ readonly name: string }>): string {
-  const words = yardWords(sheet, of.name);
-  if (words.length < 2) return words.map((one) => text(right + 2, y + h / 2 + 0.9, one, { pt: 6.2, room: ROOM })).join("");
-  const half = Math.ceil(words.length / 2);
-  const lines = [words.slice(0, half), words.slice(half)].map((some) => some.join(", "));
+function yardLines({ sheet, right, words }: Layout, { of, y, h }: Row<{ readonly name: string }>): string {
+  const told = yardWords(sheet, of.name, words);
+  if (told.length < 2) return told.map((one) => text(right + 2, y + h / 2 + 0.9, one, { pt: 6.2, room: ROOM })).join("");
+  const half = Math.ceil(told.length / 2);
+  const lines = [told.slice(0, half), told.slice(half)].map((some) => some.join(", "));
   return lines.map((one, i) => text(right + 2, y + h / 2 - 0.3 + 2.1 * i, one, { pt: 5.4, room: ROOM })).join("");
 }
 
 /** "11 days (5 to 25)"; where several groups stand in the yard, each with its letter, as days of different animals do not add up. */
-export function yardWords(sheet: Sheet, yard: string): readonly string[] {
+export function yardWords(sheet: Sheet, yard: string, words: Words): readonly string[] {
   const groups = sheet.scenario.groups.filter((group) => daysIn(sheet, group, yard) > 0);
   return groups.map((group) => {
     const planned = daysIn(sheet, group, yard);
-    const words = yardDaysWords(planned, planned === daysIn(sheet, group, null) ? kindsOfYear(sheet, group) : []);
-    return groups.length > 1 ? `${group.letter} ${words}` : words;
+    const told = toldYardDays(planned, planned === daysIn(sheet, group, null) ? kindsOfYear(sheet, group) : [], words);
+    return groups.length > 1 ? `${group.letter} ${told}` : told;
   });
 }
 

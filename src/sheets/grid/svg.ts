@@ -86,3 +86,26 @@ export function cutTo(words: string, pt: number, bold: boolean, room: number): s
   while (count > 1 && !fits(`${letters.slice(0, count).join("").trimEnd()}…`)) count -= 1;
   return `${letters.slice(0, count).join("").trimEnd()}…`;
 }
+
+/** A text broken between words into at most so many lines, the widest as narrow as can be; of equal breaks the fuller first lines. */
+export function evenLines(words: string, count: number, pt: number): readonly string[] {
+  const parts = words.split(" ");
+  const room = [...new Set(parts.flatMap((_, i) => parts.slice(i).map((__, j) => textWidth(parts.slice(i, i + j + 1).join(" "), pt))))].sort((a, b) => a - b);
+  for (const wide of room) {
+    const lines = filled(parts, wide + 1e-9, pt);
+    if (lines !== null && lines.length <= count) return lines;
+  }
+  return [words];
+}
+
+/** Words in lines no wider than asked, each as full as can be; null where a word alone is wider. */
+function filled(parts: readonly string[], wide: number, pt: number): readonly string[] | null {
+  const lines: string[] = [];
+  for (const part of parts) {
+    if (textWidth(part, pt) > wide) return null;
+    const joined = lines.length > 0 ? `${lines.at(-1)!} ${part}` : part;
+    if (lines.length > 0 && textWidth(joined, pt) <= wide) lines[lines.length - 1] = joined;
+    else lines.push(part);
+  }
+  return lines;
+}

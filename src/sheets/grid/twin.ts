@@ -1,16 +1,18 @@
 import { cautionsFor } from "../../plan/cautions.js";
-import { daysBetween } from "../../quantity/calendar.js";
-import { spanWords, weekdayMonth, dayMonth } from "../day-words.js";
-import { aboutMoney, areaWords, nitrogenFigure, nitrogenUnit } from "../figure-words.js";
-import { SURE_WORDS, sureOf, type Sheet } from "../made.js";
+import { daysBetween, type IsoDate } from "../../quantity/calendar.js";
+import type { Words } from "../../words/words.js";
+import { datedCaution } from "../caution-words.js";
+import { roughMoney, toldArea, toldNitrogenUnit, toldSpan } from "../amounts.js";
+import { nitrogenFigure } from "../figure-words.js";
+import { sureOf, type Sheet } from "../made.js";
 import { asOf, nextFree } from "../next-free.js";
 import { costWords, type Notes, type SumNote } from "../notes.js";
 import { shutGround, shutWords } from "../shut-ground.js";
 import { escaped } from "./svg.js";
 
 /** All that the drawings say, as tables and lists for screen and screen reader. */
-export function twin(sheet: Sheet, notes: Notes): string {
-  return `<div class="twin">${[stays(sheet), ground(sheet), shut(sheet), prices(sheet, notes), cautions(sheet)].join("\n")}</div>`;
+export function twin(sheet: Sheet, notes: Notes, words: Words): string {
+  return `<div class="twin">${[stays(sheet, words), ground(sheet, words), shut(sheet, words), prices(sheet, notes, words), cautions(sheet, words)].join("\n")}</div>`;
 }
 
 function section(id: string, title: string, body: string): string {
@@ -23,42 +25,49 @@ function table(caption: string, heads: readonly string[], rows: readonly (readon
   return `<table><caption>${escaped(caption)}</caption><thead><tr>${head}</tr></thead><tbody>${body}</tbody></table>`;
 }
 
-function list(kind: "ol" | "ul", items: readonly string[]): string {
-  return items.length === 0 ? "<p>None.</p>" : `<${kind}>${items.map((item) => `<li>${escaped(item)}</li>`).join("")}</${kind}>`;
+function list(kind: "ol" | "ul", items: readonly string[], words: Words): string {
+  return items.length === 0 ? `<p>${escaped(words.say("season.none"))}</p>` : `<${kind}>${items.map((item) => `<li>${escaped(item)}</li>`).join("")}</${kind}>`;
 }
 
-function stays({ scenario, plan, made }: Sheet): string {
+function stays({ scenario, plan, made }: Sheet, words: Words): string {
   const rank = new Map([...scenario.cells, ...scenario.yards].map((place, i) => [place.name, i]));
+  const sure = (day: IsoDate): string => (sureOf(day, made) === "outline" ? words.say("sure.outline-will") : words.say(`sure.${sureOf(day, made)}`));
   const rows = [...plan.stays]
     .sort((a, b) => rank.get(a.cell ?? a.yard!)! - rank.get(b.cell ?? b.yard!)! || a.firstDay.localeCompare(b.firstDay))
     .map(({ cell, yard, group, firstDay, lastDay }) =>
-      [cell ?? yard!, weekdayMonth(firstDay), weekdayMonth(lastDay), String(daysBetween(firstDay, lastDay) + 1), group, SURE_WORDS[sureOf(firstDay, made)]]);
-  const cuts = plan.cuts.map((cut) => [cut.cell, weekdayMonth(cut.day), weekdayMonth(cut.day), "1", cut.cut === "hay" ? "cut for hay" : "topped", SURE_WORDS[sureOf(cut.day, made)]]);
-  return section("stays", "Who stands where", table("Every stay and cut of the season, by cell.", ["Cell", "From", "To", "Days", "Group", "How sure"], [...rows, ...cuts]));
+      [cell ?? yard!, words.weekdayDay(firstDay), words.weekdayDay(lastDay), words.figure(daysBetween(firstDay, lastDay) + 1), group, sure(firstDay)]);
+  const cuts = plan.cuts.map(({ cell, day, cut }) =>
+    [cell, words.weekdayDay(day), words.weekdayDay(day), "1", cut === "hay" ? words.say("season.cut-for-hay") : words.say("season.topped"), sure(day)]);
+  const heads = [words.say("head.cell"), words.say("head.from"), words.say("head.to"), words.say("head.days"), words.say("head.group"), words.say("head.sure")];
+  return section("stays", words.say("season.stays"), table(words.say("season.stays-words"), heads, [...rows, ...cuts]));
 }
 
-function ground(sheet: Sheet): string {
+function ground(sheet: Sheet, words: Words): string {
   const { scenario, report } = sheet;
-  const nitrogen = (name: string): string => `about ${nitrogenFigure(report.cells.find((days) => days.cell === name)?.nitrogenKgPerHa ?? 0, scenario.units)}`;
-  const rows = scenario.cells.map((cell) => [cell.name, cell.field, areaWords(cell.areaHa, scenario.units), nextFree(sheet, cell), nitrogen(cell.name)]);
-  return section("ground", "Ground", table(`Next free as of ${dayMonth(asOf(sheet))}.`, ["Cell", "Field", "Area", "Next free", nitrogenUnit(scenario.units)], rows));
+  const nitrogen = (name: string): string =>
+    words.say("season.nitrogen-about", { figure: nitrogenFigure(report.cells.find((days) => days.cell === name)?.nitrogenKgPerHa ?? 0, scenario.units) });
+  const rows = scenario.cells.map((cell) => [cell.name, cell.field, toldArea(cell.areaHa, scenario.units, words), nextFree(sheet, cell, words), nitrogen(cell.name)]);
+  const heads = [words.say("head.cell"), words.say("head.field"), words.say("head.area"), words.say("head.next-free"), toldNitrogenUnit(scenario.units, words)];
+  return section("ground", words.say("season.ground"), table(words.say("season.ground-words", { day: words.dayMonth(asOf(sheet)) }), heads, rows));
 }
 
-function shut(sheet: Sheet): string {
-  const rows = sheet.scenario.cells.flatMap((cell) => shutGround(sheet, cell).map((span) => [cell.name, spanWords(span.firstDay, span.lastDay), shutWords(span)]));
-  return section("shut", "Ground left alone", table("Closed ground, and ground that pigs or birds worked.", ["Cell", "Days", "Why"], rows));
+function shut(sheet: Sheet, words: Words): string {
+  const rows = sheet.scenario.cells.flatMap((cell) =>
+    shutGround(sheet, cell, words).map((span) => [cell.name, toldSpan(span.firstDay, span.lastDay, words), shutWords(span, words)]));
+  return section("shut", words.say("season.shut"), table(words.say("season.shut-words"), [words.say("head.cell"), words.say("head.days"), words.say("head.why")], rows));
 }
 
-function prices(sheet: Sheet, { numbered, others, running }: Notes): string {
+function prices(sheet: Sheet, { numbered, others, running }: Notes, words: Words): string {
   const { currency } = sheet.made;
-  const right = numbered.filter((note) => note.black).map((note) => `To put right, number ${note.number}. ${note.text}`);
-  const priced = numbered.filter((note) => !note.black).map((note) => `Allowed at a price, number ${note.number}. ${note.text}`);
-  const sum = (one: SumNote): string => `${one.words}${one.times > 1 ? `, ${one.times} times` : ""}: ${aboutMoney(one.money, currency)}`;
-  const sums = `<h3>Others</h3>${list("ul", others.map(sum))}<h3>Running costs</h3>${list("ul", running.map(sum))}`;
-  return section("prices", "Prices", `<p>${escaped(costWords(sheet))}</p>${list("ul", [...right, ...priced])}${sums}`);
+  const right = numbered.filter((note) => note.black).map((note) => words.say("season.note-right", { number: note.number, note: note.text }));
+  const priced = numbered.filter((note) => !note.black).map((note) => words.say("season.note-priced", { number: note.number, note: note.text }));
+  const sum = (one: SumNote): string => words.say("season.sum", { what: one.words, times: one.times, money: roughMoney(one.money, currency, words) });
+  const sums = [["season.others", others], ["season.running", running]] as const;
+  const lists = sums.map(([key, of]) => `<h3>${escaped(words.say(key))}</h3>${list("ul", of.map(sum), words)}`).join("");
+  return section("prices", words.say("season.prices"), `<p>${escaped(costWords(sheet, words))}</p>${list("ul", [...right, ...priced], words)}${lists}`);
 }
 
-function cautions(sheet: Sheet): string {
-  const items = cautionsFor(sheet.scenario, sheet.plan).map(({ text, days }) => `${text}${days ? ` ${spanWords(days.firstDay, days.lastDay)}.` : ""}`);
-  return section("cautions", "Cautions", list("ul", items));
+function cautions(sheet: Sheet, words: Words): string {
+  const items = cautionsFor(sheet.scenario, sheet.plan).map((caution) => datedCaution(words, caution));
+  return section("cautions", words.say("season.cautions"), list("ul", items, words));
 }

@@ -1,3 +1,4 @@
+import type { Words } from "../../words/words.js";
 import { shutWords, type ShutSpan } from "../shut-ground.js";
 import { stretchOf, type Layout, type Row } from "./layout.js";
 import type { Cell } from "../../farm/scenario.js";
@@ -16,15 +17,15 @@ export function wire(layout: Layout, { y, h }: Row<Cell>, span: ShutSpan, rests:
   const from = stretch.x + 0.4;
   const to = Math.min(end, ...rests.filter((rest) => rest.from < end && end < rest.to + 0.1).map((rest) => rest.from - 0.2));
   const posts = [stretch.fromBefore ? null : from, stretch.goesOn ? null : to].filter((x) => x !== null);
-  const words = fittingWords(span, to - from);
-  const spots = words === "" ? [] : spotsOf(from, to);
-  const half = textWidth(words, WORD_PT) / 2 + 1;
+  const told = fittingWords(span, to - from, layout.words);
+  const spots = told === "" ? [] : spotsOf(from, to);
+  const half = textWidth(told, WORD_PT) / 2 + 1;
   const apart = (x: number): boolean => spots.every((spot) => Math.abs(spot - x) > half);
   return [
     line(from, at, to, at, 'class="stroke" stroke-width="0.2"'),
     ...posts.map((x) => line(x, at - 1.1, x, at + 1.1, 'class="stroke" stroke-width="0.25"')),
     barbs(from, to, at, span.openShare > 0 ? 2 * BARB_EVERY : BARB_EVERY, apart),
-    ...spots.map((x) => text(x, at + 0.75, words, { pt: WORD_PT, italic: true, anchor: "middle", as: "rim wide", room: textWidth(words, WORD_PT) })),
+    ...spots.map((x) => text(x, at + 0.75, told, { pt: WORD_PT, italic: true, anchor: "middle", as: "rim wide", room: textWidth(told, WORD_PT) })),
   ].join("");
 }
 
@@ -37,9 +38,8 @@ function barbs(from: number, to: number, y: number, every: number, apart: (x: nu
   return d === "" ? "" : `<path class="stroke" stroke-width="0.2" d="${d}"/>`;
 }
 
-function fittingWords(span: ShutSpan, room: number): string {
-  const short = span.reason.replace(/^after /, "");
-  return [shutWords(span), span.reason, short].find((words) => textWidth(words, WORD_PT) + 2 <= room) ?? "";
+function fittingWords(span: ShutSpan, room: number, words: Words): string {
+  return [shutWords(span, words), span.reason, span.short].find((told) => textWidth(told, WORD_PT) + 2 <= room) ?? "";
 }
 
 /** Words stand once in the middle; on a long wire once in each half. */

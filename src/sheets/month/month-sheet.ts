@@ -34,7 +34,7 @@ export function monthSheetHtml(sheet: Sheet, words: Words, { month, paper }: Mon
   const each = Math.ceil(groups.length / sheets);
   const title = words.monthYear(`${month}-01`);
   const pages = Array.from({ length: sheets }, (_, i) => pageOf(sheet, words, rows, paper, { from: i * each, to: (i + 1) * each, number: i + 1, of: sheets, title }));
-  return printedPage(`${sheet.scenario.farm}: ${title}`, `${MONTH_CSS}\n${pageRule(paper, SHEET_FORM)}`, pages.join("\n"));
+  return printedPage(`${sheet.scenario.farm}: ${title}`, `${MONTH_CSS}\n${pageRule(paper, SHEET_FORM)}`, pages.join("\n"), words.locale);
 }
 
 interface Part {
@@ -56,16 +56,16 @@ function pageOf({ scenario, made }: Sheet, words: Words, rows: readonly MonthRow
   const columns = [DAY_MM, ...groups.map(() => groupMm), HOME_MM, jobsMm].map((wide) => `<col style="width:${mm(wide)}mm"/>`).join("");
   return `<section class="page"><header><h1>${escaped(title)}</h1><p>${escaped(head + which)}</p></header>
 <table style="width:${mm(w)}mm"><colgroup>${columns}</colgroup>
-<thead><tr><th scope="col">${escaped(words.say("month.day"))}</th>${groups.map((group) => groupHead(group, groupMm)).join("")}<th scope="col">${escaped(words.say("month.home"))}</th><th scope="col">${escaped(words.say("month.jobs"))}</th></tr></thead>
+<thead><tr><th scope="col">${escaped(words.say("month.day"))}</th>${groups.map((group) => groupHead(group, groupMm, words)).join("")}<th scope="col">${escaped(words.say("month.home"))}</th><th scope="col">${escaped(words.say("month.jobs"))}</th></tr></thead>
 <tbody>
 ${rows.map((row) => rowOf(row, groups, row.boxes.slice(from, to), words, { rowMm, groupMm, jobsMm })).join("\n")}
 </tbody></table>
 <p class="foot">${footOf(scenario.groups, words)}</p></section>`;
 }
 
-function groupHead(group: Group, wide: number): string {
-  const [name, heads] = [fittingPt(group.name, wide - 2, 10, 6, true), fittingPt(headWords(group), wide - 2, 9, 6)];
-  return `<th scope="col">${plate(group)}<b style="font-size:${name}pt">${escaped(group.name)}</b><span style="font-size:${heads}pt">${escaped(headWords(group))}</span></th>`;
+function groupHead(group: Group, wide: number, words: Words): string {
+  const [name, heads] = [fittingPt(group.name, wide - 2, 10, 6, true), fittingPt(headWords(group, words), wide - 2, 9, 6)];
+  return `<th scope="col">${plate(group)}<b style="font-size:${name}pt">${escaped(group.name)}</b><span style="font-size:${heads}pt">${escaped(headWords(group, words))}</span></th>`;
 }
 
 interface Sizes {

@@ -2,6 +2,7 @@ import type { Layout } from "../../decide/pens/layout.js";
 import type { Scenario } from "../../farm/scenario.js";
 import { patternFigures } from "../grid/patterns.js";
 import { escaped, mm, MM_PER_PT, rect, text, textWidth } from "../grid/svg.js";
+import type { Words } from "../../words/words.js";
 import type { Pattern } from "../marks.js";
 import { scaleBar, scaleFor } from "./scale.js";
 
@@ -32,7 +33,7 @@ type Point = readonly [x: number, y: number];
 type Paper = (point: Point) => Point;
 
 /** One cell to scale: outline and holes, every position in its place and turned as it stands, the way walked, scale bar. */
-export function penDrawing(picture: PenPicture, id: string): string {
+export function penDrawing(picture: PenPicture, id: string, words: Words): string {
   const { layout, title, units } = picture;
   const all = layout.rings.flat();
   const [west, east] = [Math.min(...all.map(([x]) => x)), Math.max(...all.map(([x]) => x))];
@@ -51,9 +52,9 @@ export function penDrawing(picture: PenPicture, id: string): string {
     ...walkLines(layout, paper),
     ...pegs(layout, paper),
     ...numbers(picture, paper, perM),
-    scaleBar(EDGE + 3, height + 9, scale, units),
-    text(EDGE + 60, height + 9, `1 : ${scale}`, { pt: 8 }),
-    ...(layout.northKnown ? [northArrow(width - EDGE - 4, height + 1)] : []),
+    scaleBar(EDGE + 3, height + 9, scale, units, words),
+    text(EDGE + 60, height + 9, words.say("pens.scale", { scale: words.figure(scale) }), { pt: 8 }),
+    ...(layout.northKnown ? [northArrow(width - EDGE - 4, height + 1, words.say("pens.north"))] : []),
     "</svg>",
   ].join("\n");
 }
@@ -155,6 +156,6 @@ function dayStyle(labels: readonly string[], room: number): { readonly pt: numbe
   return pt < LEAST_PT || room < 2.4 * LEAST_PT * MM_PER_PT ? null : { pt: Math.min(pt, room / 2.4 / MM_PER_PT), numberPt: room / 2.2 / MM_PER_PT };
 }
 
-function northArrow(x: number, y: number): string {
-  return `<g class="north"><path class="ink" d="M${mm(x)} ${mm(y)}l2 6l-2 -1.4l-2 1.4z"/>${text(x, y + 10, "N", { pt: 9, bold: true, anchor: "middle" })}</g>`;
+function northArrow(x: number, y: number, letter: string): string {
+  return `<g class="north"><path class="ink" d="M${mm(x)} ${mm(y)}l2 6l-2 -1.4l-2 1.4z"/>${text(x, y + 10, letter, { pt: 9, bold: true, anchor: "middle" })}</g>`;
 }

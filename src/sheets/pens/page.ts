@@ -2,36 +2,35 @@ import { coveredByPlan, type PenInCell, type PenOnFarm } from "../../decide/pens
 import { stepsIn } from "../../decide/pens/steps.js";
 import type { Scenario } from "../../farm/scenario.js";
 import type { Caution } from "../../plan/cautions.js";
-import { cautionText } from "../caution-words.js";
+import { datedCaution } from "../caution-words.js";
 import type { Words } from "../../words/words.js";
-import { dayMonth, spanWords } from "../day-words.js";
-import { areaWords } from "../figure-words.js";
+import { toldArea, toldSpan } from "../amounts.js";
 import { escaped } from "../grid/svg.js";
-import { headWords, markOf } from "../marks.js";
+import { headWords, markOf, patternWords } from "../marks.js";
 import { penCss } from "./css.js";
 import { penDrawing } from "./drawing.js";
 import { stepList } from "./steps.js";
-import { cellNotes, daysWords, penSentences, penTitle } from "./pen-words.js";
+import { cellNotes, penSentences, penTitle } from "./pen-words.js";
 import type { PaperName } from "../paper.js";
 import { printedPage } from "../printed-page.js";
 
 /** A pen's sheet: every drawing to scale, and the figures of all its cells. */
 export function penSheet(scenario: Scenario, pen: PenOnFarm, planned: boolean, cautions: readonly Caution[], words: Words, paper: PaperName = "a4"): string {
   const { group, cells } = pen;
-  const title = `${scenario.farm}: ${group.name} (${group.letter}), pen run`;
+  const title = words.say("pens.title", { farm: scenario.farm, group: group.name, letter: group.letter });
   const list = (rows: readonly string[]): string => (rows.length === 0 ? "" : `<ul>\n${rows.map((row) => `<li>${escaped(row)}</li>`).join("\n")}\n</ul>`);
-  const notes = cells.flatMap((one) => cellNotes(one, dayMonth));
+  const notes = cells.flatMap((one) => cellNotes(one, words));
   return printedPage(title, penCss(paper), `<h1>${escaped(title)}</h1>
-<p>${escaped(`${headWords(group)}. ${penTitle(pen, scenario.units)}.`)}</p>
-${list(penSentences(pen, planned, scenario.units))}
+<p>${escaped(words.say("pens.head", { heads: headWords(group, words), pen: penTitle(pen, scenario.units, words) }))}</p>
+${list(penSentences(pen, planned, scenario.units, words))}
 ${drawn(cells, planned).map((one, i) => cellSection(scenario, pen, one, planned, i + 1, words)).join("\n")}
-<section><h2>All cells</h2>
-${allCells(scenario, pen, planned)}
+<section><h2>${escaped(words.say("pens.all-cells"))}</h2>
+${allCells(scenario, pen, planned, words)}
 ${list(notes)}
 </section>
-<section><h2>Take care</h2>
-${list(cautions.map((caution) => (caution.days ? `${cautionText(words, caution)} (${spanWords(caution.days.firstDay, caution.days.lastDay)})` : cautionText(words, caution))))}
-</section>`);
+<section><h2>${escaped(words.say("pens.take-care"))}</h2>
+${list(cautions.map((caution) => datedCaution(words, caution)))}
+</section>`, words.locale);
 }
 
 /** With a plan the cells that it uses, without one all that hold a position. */
@@ -43,72 +42,79 @@ function cellSection(scenario: Scenario, pen: PenOnFarm, one: PenInCell, planned
   const { cell, layout, taken } = one;
   const { letter, kind } = pen.group;
   const used = new Map(stepsIn(one, pen.strip.days).map((step) => [step.number, words.dayMonth(step.firstDay)]));
-  const title = `${cell.name}, ${cell.field}: ${pen.group.name}`;
+  const title = words.say("pens.cell-title", { cell: cell.name, field: cell.field, group: pen.group.name });
   const mark = markOf(pen.group);
   const picture = { title, layout, used, pattern: mark.pattern, kind, units: scenario.units };
   const paragraphs = [
-    layout.asIf ? asIfWords(scenario, one) : shapeWords(scenario, one),
-    ...(planned && taken ? [`${stayWords(one)} Used positions: ${letter}, ${mark.words}.`] : []),
+    layout.asIf ? asIfWords(scenario, one, words) : shapeWords(scenario, one, words),
+    ...(planned && taken ? [`${stayWords(one, words)} ${words.say("pens.used", { letter, pattern: patternWords(mark.pattern, words) })}`] : []),
   ];
   return `<section class="cell"><div class="drawn"><h2>${escaped(title)}</h2>
 ${paragraphs.map((row) => `<p>${escaped(row)}</p>`).join("\n")}
-<div class="scroll">${penDrawing(picture, `cell-${number}`)}</div></div>
+<div class="scroll">${penDrawing(picture, `cell-${number}`, words)}</div></div>
 ${stepList(one, pen.strip, scenario.units, words)}
 </section>`;
 }
 
-function asIfWords({ units }: Scenario, { cell, layout, positions }: PenInCell): string {
-  return `The shape of ${cell.name} is not known, only its ${areaWords(cell.areaHa, units)}. Drawn as if it were a square: ${layout.positions} positions. By area alone at most ${positions}.`;
+function asIfWords({ units }: Scenario, { cell, layout, positions }: PenInCell, words: Words): string {
+  return words.say("pens.as-if", { cell: cell.name, area: toldArea(cell.areaHa, units, words), square: layout.positions, positions });
 }
 
-function shapeWords({ units }: Scenario, { cell, layout, positions }: PenInCell): string {
-  const lanes = `${layout.lanes.length} ${layout.lanes.length === 1 ? "lane" : "lanes"}`;
-  const shifts = `${layout.shifts} ${layout.shifts === 1 ? "shift" : "shifts"} from lane to lane`;
-  const compass = layout.northKnown ? "" : " Drawn as it was measured: which way north lies is not known.";
-  return `${areaWords(cell.areaHa, units)}: ${positions} positions in ${lanes}, walked to and fro, ${shifts}.${compass}`;
+function shapeWords({ units }: Scenario, { cell, layout, positions }: PenInCell, words: Words): string {
+  const shape = words.say("pens.shape", { area: toldArea(cell.areaHa, units, words), positions, lanes: layout.lanes.length, shifts: layout.shifts });
+  return layout.northKnown ? shape : `${shape} ${words.say("pens.no-north")}`;
 }
 
-function stayWords({ taken }: PenInCell): string {
-  const stays = taken!.stays.map(({ firstDay, lastDay, firstPosition, lastPosition }) =>
-    `${spanWords(firstDay, lastDay)} ${firstPosition === lastPosition ? `position ${firstPosition}` : `positions ${firstPosition} to ${lastPosition}`}`);
-  return `${stays.join("; ")}. ${taken!.left} left fresh at the season's end.`;
+function stayWords({ taken }: PenInCell, words: Words): string {
+  const stays = taken!.stays.map(({ firstDay, lastDay, firstPosition: first, lastPosition: last }) => {
+    const days = toldSpan(firstDay, lastDay, words);
+    return first === last ? words.say("pens.stay-one", { days, first }) : words.say("pens.stay-more", { days, first, last });
+  });
+  return words.say("pens.stays", { stays: stays.join("; "), left: taken!.left });
 }
 
-function allCells(scenario: Scenario, pen: PenOnFarm, planned: boolean): string {
+function allCells(scenario: Scenario, pen: PenOnFarm, planned: boolean, words: Words): string {
   const row = (tag: string, boxes: readonly string[]): string => `<tr>${boxes.map((box) => `<${tag}>${escaped(box)}</${tag}>`).join("")}</tr>`;
-  const head = ["Cell", "Area", "Fit", "Lanes", "Shifts", "Lasts", "Covered", "Seasons", "Passes", "Stand"];
-  const rows = pen.cells.map((one) => cellFigures(scenario, pen, one, planned));
+  const rows = pen.cells.map((one) => cellFigures(scenario, pen, one, planned, words));
   return `<table>
-<thead>${row("th", head)}</thead>
+<thead>${row("th", columnHeads(words))}</thead>
 <tbody>
 ${rows.map((boxes) => row("td", boxes)).join("\n")}
 </tbody>
 </table>
-<p>${escaped(tableWords(pen.cells, planned))}</p>`;
+<p>${escaped(tableWords(pen.cells, planned, words))}</p>`;
+}
+
+const COLUMNS = ["cell", "area", "fit", "lanes", "shifts", "lasts", "covered", "seasons", "passes", "stand"] as const;
+
+/** Heads of the table of all cells. */
+export function columnHeads(words: Words): readonly string[] {
+  return COLUMNS.map((column) => words.say(`pens.col.${column}`));
 }
 
 /** What the columns of the table of all cells mean. */
-export function tableWords(cells: readonly PenInCell[], planned: boolean): string {
+export function tableWords(cells: readonly PenInCell[], planned: boolean, words: Words): string {
   return [
-    cells.some(({ layout }) => layout.asIf) ? "* By area, at most: the shape is not known." : "",
-    "Fit: positions. Lasts: days until each is used once.",
-    planned ? "Covered: share of the cell that the plan works." : "Covered: share of the cell if they spend the season there and nowhere else.",
-    "Seasons: such seasons until all positions were used once.",
-    planned ? "Left: positions never used, and not resting from other animals of the sort." : "",
-    `Passes: what is left within twelve months, under the nitrogen figure${planned ? ", what the plan's other animals drop counted" : ""}. Stand: longest on one position.`,
+    cells.some(({ layout }) => layout.asIf) ? words.say("pens.say.by-area") : "",
+    words.say("pens.say.fit"),
+    planned ? words.say("pens.say.covered-plan") : words.say("pens.say.covered"),
+    words.say("pens.say.seasons"),
+    planned ? words.say("pens.say.left") : "",
+    planned ? words.say("pens.say.passes-plan") : words.say("pens.say.passes"),
   ].filter((one) => one !== "").join(" ");
 }
 
 /** A row of the table of all cells. */
-export function cellFigures({ units }: Scenario, { strip }: PenOnFarm, one: PenInCell, planned: boolean): readonly string[] {
+export function cellFigures({ units }: Scenario, { strip }: PenOnFarm, one: PenInCell, planned: boolean, words: Words): readonly string[] {
   const { cell, layout, positions, run, lastsDays, limits, taken } = one;
   const used = planned ? (taken?.used ?? 0) : run.used;
   const share = planned ? (coveredByPlan(one, strip) ?? 0) : run.shareCovered;
   const longest = limits[0]?.days;
-  const shape = (figure: number): string => (layout.asIf ? "-" : String(figure));
+  const shape = (figure: number): string => (layout.asIf ? "-" : words.figure(figure));
+  const days = (count: number): string => words.say("pens.days-short", { days: count });
   return [
-    cell.name, areaWords(cell.areaHa, units), `${positions}${layout.asIf ? "*" : ""}`, shape(layout.lanes.length), shape(layout.shifts),
-    daysWords(lastsDays).replace(/ days?$/, " d"), `${Math.round(share * 100)} %`, used === 0 ? "-" : (positions / used).toFixed(1),
-    Number.isFinite(run.passesUnderCeiling) ? String(run.passesUnderCeiling) : "-", longest === undefined ? "-" : longest < 1 ? "none" : `${longest} d`,
+    cell.name, toldArea(cell.areaHa, units, words), `${words.figure(positions)}${layout.asIf ? "*" : ""}`, shape(layout.lanes.length), shape(layout.shifts),
+    days(lastsDays), words.say("pens.percent", { percent: Math.round(share * 100) }), used === 0 ? "-" : words.fixed(positions / used, 1),
+    Number.isFinite(run.passesUnderCeiling) ? words.figure(run.passesUnderCeiling) : "-", longest === undefined ? "-" : longest < 1 ? words.say("pens.none") : days(longest),
   ];
 }

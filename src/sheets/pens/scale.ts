@@ -1,5 +1,6 @@
 import type { Scenario } from "../../farm/scenario.js";
 import { UNITS } from "../../quantity/units.js";
+import type { Words } from "../../words/words.js";
 import { lengthWords } from "./pen-words.js";
 import { line, text } from "../grid/svg.js";
 
@@ -16,7 +17,7 @@ export function scaleFor(wideM: number, highM: number, wideMm: number, highMm: n
 }
 
 /** A bar of whole metres or feet, halved once, with its length in words. */
-export function scaleBar(x: number, y: number, scale: number, units: Scenario["units"]): string {
+export function scaleBar(x: number, y: number, scale: number, units: Scenario["units"], words: Words): string {
   const unitM = units === "US" ? UNITS.length["ft"]! : 1;
   const mmOf = (count: number): number => (count * unitM * 1000) / scale;
   const count = [...BARS].reverse().find((bar) => mmOf(bar) <= BAR_MM) ?? BARS[0];
@@ -26,7 +27,7 @@ export function scaleBar(x: number, y: number, scale: number, units: Scenario["u
     line(x, y, x + long, y, 'class="stroke" stroke-width=".5"'),
     ...[0, long / 2, long].map((at) => line(x + at, y - 1.4, x + at, y, 'class="stroke" stroke-width=".3"')),
     text(x, y - 2.2, "0", { pt: 8, anchor: "middle" }),
-    text(x + long, y - 2.2, lengthWords(count * unitM, units), { pt: 8, anchor: "middle" }),
+    text(x + long, y - 2.2, lengthWords(count * unitM, units, words), { pt: 8, anchor: "middle" }),
     "</g>",
   ].join("");
 }

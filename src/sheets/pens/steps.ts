@@ -19,7 +19,7 @@ ${steps.map((step, i) => row(step, steps[i - 1] ?? null, units, words)).join("\n
 
 /** "12 pegs a lane" would be wrong in ground of any shape: what is said is how far apart they stand. */
 function pegWords({ layout }: PenInCell, strip: Strip, units: Scenario["units"], words: Words): string {
-  const apart = lengthWords(layout.alongM * layout.each, units);
+  const apart = lengthWords(layout.alongM * layout.each, units, words);
   const days = words.say("pens.days-each", { days: strip.days });
   return layout.asIf ? words.say("pens.no-pegs", { days }) : words.say("pens.pegs", { apart, days });
 }
@@ -27,7 +27,7 @@ function pegWords({ layout }: PenInCell, strip: Strip, units: Scenario["units"],
 function row({ number, firstDay, lastDay, lane }: PenStep, before: PenStep | null, units: Scenario["units"], words: Words): string {
   const day = words.weekdayDay(firstDay);
   const until = lastDay === firstDay ? day : words.say("pens.from-to", { from: day, to: words.dayMonth(lastDay) });
-  const at = lane === null ? "" : `<span class="peg">${escaped(words.say("pens.peg", { far: lengthWords(lane.alongM, units) }))}</span>`;
+  const at = lane === null ? "" : `<span class="peg">${escaped(words.say("pens.peg", { far: lengthWords(lane.alongM, units, words) }))}</span>`;
   const fresh = lane !== null && lane.number !== before?.lane?.number;
   const head = fresh ? `<li class="lane-head">${escaped(words.say("pens.lane", { number: lane.number }))}</li>\n` : "";
   return `${head}<li><span class="tick"></span><b>${number}</b>${at}<span>${escaped(until)}</span></li>`;

@@ -33,7 +33,7 @@ export function weekSheetHtml(sheet: Sheet, words: Words, { week, paper }: WeekG
   const body = pages.map((page, i) => `<section class="page" style="font-size:${pt}pt"><header><h1>${escaped(title)}</h1><p>${escaped(pages.length > 1 ? `${made}, ${words.say("month.part", { number: i + 1, of: pages.length })}` : made)}</p></header>
 ${tableOf(page, columns, dayMm, words)}
 ${footOf(sheet, words, week, page)}</section>`);
-  return printedPage(`${sheet.scenario.farm}: ${title}`, `${WEEK_CSS}\n${pageRule(paper, SHEET_FORM)}`, body.join("\n"));
+  return printedPage(`${sheet.scenario.farm}: ${title}`, `${WEEK_CSS}\n${pageRule(paper, SHEET_FORM)}`, body.join("\n"), words.locale);
 }
 
 /** "Mon 21 Jun to Sun 27 June 2027"; as far as the season has days of the week. */
@@ -82,10 +82,10 @@ function lineOf({ words, strong, bare }: WeekLine): string {
 /** Who is who, what is left alone all week, what nobody does alone, and who it was that did it. */
 function footOf({ scenario, plan, report, made }: Sheet, words: Words, week: IsoDate, rows: readonly WeekRow[]): string {
   const here = scenario.groups.filter(({ name }) => rows.some(({ stands }) => stands.some(({ group }) => group.name === name)));
-  const key = here.map((group) => `<span>${plate(group)} ${escaped(`${group.name}, ${headWords(group)}`)}</span>`).join("");
+  const key = here.map((group) => `<span>${plate(group)} ${escaped(`${group.name}, ${headWords(group, words)}`)}</span>`).join("");
   const [from, to] = [mondayOf(week), addDays(mondayOf(week), 6)];
   const shut = scenario.cells.flatMap((cell) => {
-    const span = shutGround({ scenario, plan, report, made }, cell).find((one) => one.openShare === 0 && one.firstDay <= from && one.lastDay >= to);
+    const span = shutGround({ scenario, plan, report, made }, cell, words).find((one) => one.openShare === 0 && one.firstDay <= from && one.lastDay >= to);
     return span ? [words.say("week.shut", { cell: cell.name, why: span.reason })] : [];
   });
   const told = [
