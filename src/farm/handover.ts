@@ -1,8 +1,8 @@
 import type { Span } from "../quantity/calendar.js";
+import type { Corner } from "../science/boundary.js";
 import type { CautionRow } from "../science/tables.js";
 
 export type { CautionRow, CautionWhere } from "../science/tables.js";
-import type { Corner } from "../science/boundary.js";
 
 /** Bought feed given every day. */
 export interface Feed {
