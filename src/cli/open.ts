@@ -5,10 +5,12 @@ import type { Scenario } from "../farm/scenario.js";
 import { formDifferences } from "../farm/form-differences.js";
 import { isThere, readFarm, readTableFile, readTextFile } from "../files/read.js";
 import { loadTables } from "../files/tables.js";
+import { openCatalogue } from "../files/words.js";
 import type { PlanFile } from "../plan/plan-file.js";
 import type { Plan } from "../plan/plan.js";
 import { readGrid } from "../plan/read-grid.js";
 import { readPlanFile } from "../plan/read-plan-file.js";
+import { wordsOf, type Words } from "../words/words.js";
 import { InputFault } from "./outcome.js";
 
 /** What was read, with what is worth knowing about it. */
@@ -21,6 +23,11 @@ export interface Opened<T> {
 export function openFarm(path: string, changes: readonly string[] = []): Opened<Scenario> & { readonly changes: readonly string[] } {
   const { value, notes } = valueOf(readFarm(path, changes, loadTables()));
   return { value: value.scenario, notes, changes: value.titles };
+}
+
+/** The texts of a language, or every finding about its catalogue. */
+export function openWords(language: string): Words {
+  return wordsOf(valueOf(openCatalogue(language)).value);
 }
 
 /** The farm with one more change laid over it, as its text reads; null where it does not read. */

@@ -15,6 +15,7 @@ const OPTIONS = {
   out: valued("Folder for the files; the plan's own unless given, text to the terminal"),
   calls: valued("File of people to call, for the day sheet; farm-file-name.calls.yaml beside the farm file unless given"),
   columns: valued("Width of text, in characters"),
+  language: valued("Language of the sheets, by its file in shared/words; en unless given"),
   replace: flag("Write over files that are there"),
   ...CHANGE_OPTION,
   ...JSON_OPTION,

@@ -8,6 +8,8 @@ import { commandLineFinding, InputFault } from "./outcome.js";
 export const FORMATS = ["html", "pdf", "txt"] as const;
 export type Format = (typeof FORMATS)[number];
 
+const USUAL_LANGUAGE = "en";
+
 /** Stretches of the season that a sheet may be of, each with its option. */
 export const STRETCHES = ["day", "week", "month"] as const;
 export type Stretch = (typeof STRETCHES)[number];
@@ -15,7 +17,7 @@ export type Stretch = (typeof STRETCHES)[number];
 /** Sheets by name, and the stretch that each is of; null of the whole season. */
 export type Takes = Readonly<Record<string, Stretch | null>>;
 
-type TypedOption = "sheet" | "calls" | Stretch | "out" | "paper" | "as" | "columns" | "change";
+type TypedOption = "sheet" | "calls" | Stretch | "out" | "paper" | "as" | "columns" | "language" | "change";
 export type TypedSheetsOptions = Readonly<Partial<Record<TypedOption, Typed>>>;
 
 export interface SheetsOptions {
@@ -28,6 +30,8 @@ export interface SheetsOptions {
   /** Null: as the farm's units have it. */
   readonly paper: PaperName | null;
   readonly as: Format;
+  /** Of the sheets, by the name of its catalogue: "en". */
+  readonly language: string;
   readonly columns: number | null;
   readonly changes: readonly string[];
 }
@@ -46,6 +50,7 @@ export function readSheetsOptions(typed: TypedSheetsOptions, takes: Takes): Shee
     calls: typed.calls === undefined ? null : named("calls", typed.calls, say),
     paper: oneOf("paper", typed.paper, PAPER_NAMES, say),
     as: oneOf("as", typed.as, FORMATS, say) ?? "html",
+    language: typed.language === undefined ? USUAL_LANGUAGE : named("language", typed.language, say)?.trim() ?? USUAL_LANGUAGE,
     columns: columnsOf(typed.columns, say),
     changes: changesOf(typed.change, say),
   };

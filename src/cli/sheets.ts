@@ -1,11 +1,9 @@
 import { dirname } from "node:path";
 import { checkPlan } from "../check/check-plan.js";
 import type { Finding } from "../farm/finding.js";
-import { loadCatalogue } from "../files/words.js";
 import type { OutFile } from "../files/write.js";
-import { wordsOf } from "../words/words.js";
 import { madeOfRead, todayHere } from "./made.js";
-import { openCalls, openFarm, openPlanFile } from "./open.js";
+import { openCalls, openFarm, openPlanFile, openWords } from "./open.js";
 import { refuseWhatIsThere, writeOut } from "./out-folder.js";
 import { commandLineFinding, type Outcome } from "./outcome.js";
 import { widthOf, type Screen } from "./screen.js";
@@ -23,6 +21,7 @@ export interface SheetsGiven extends SheetsOptions {
 
 /** `inbye sheets FARM PLAN`: sheets of a plan on the paper asked for, as files, or as text on the terminal. */
 export async function sheetsCommand(given: SheetsGiven, screen: Screen): Promise<Outcome> {
+  const words = openWords(given.language);
   const farm = openFarm(given.farm, given.changes);
   const scenario = farm.value;
   const { value: { plan, file }, notes } = openPlanFile(given.plan, scenario);
@@ -30,7 +29,7 @@ export async function sheetsCommand(given: SheetsGiven, screen: Screen): Promise
   const days = stretchesAsked(given, TAKES, scenario.season, today);
   const report = checkPlan(scenario, plan);
   const made = madeOfRead(scenario, file, report, today);
-  const input: Omit<SheetInput, "day"> = { scenario, plan, report, made, words: wordsOf(loadCatalogue()), paper: given.paper ?? usualPaper(scenario), printedOn: today, calls: openCalls(given.farm, given.calls) };
+  const input: Omit<SheetInput, "day"> = { scenario, plan, report, made, words, paper: given.paper ?? usualPaper(scenario), printedOn: today, calls: openCalls(given.farm, given.calls) };
   const asked = given.sheets.map((name, i) => ({ kind: SHEET_KINDS[name]!, input: { ...input, day: days[i]! } }));
   const done = await madeAs(given, asked, screen);
   const said = [...farm.notes, ...notes, ...(file === null ? [undated(given.plan)] : []), ...done.notes];

@@ -29,6 +29,10 @@ describe("the catalogue", () => {
     expect(unsaid).toEqual([]);
   });
 
+  it("names no argument as marks are named, which would take its place", () => {
+    expect(Object.values(english.texts).filter((text) => /\{\s*(?:b|box|tick|line)\s*[,}]/.test(text))).toEqual([]);
+  });
+
   it("has texts that can be read, each with its marks closed", () => {
     for (const text of Object.values(english.texts)) {
       const once = wordsOf({ locale: english.locale, texts: { text } });

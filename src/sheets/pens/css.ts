@@ -11,8 +11,8 @@ body{margin:0;padding:12px;max-width:210mm;background:var(--paper);color:var(--i
 h1{font-size:21px;margin:0 0 8px}h2{font-size:17px;margin:0 0 6px}
 section{margin:0 0 24px;border-top:3px solid var(--ink);padding-top:10px}
 p,ul{margin:0 0 8px}ul{padding-left:24px}
-table{border-collapse:collapse}th,td{text-align:right;padding:2px 10px 2px 0;border-bottom:1px solid var(--ink)}
-th:first-child,td:first-child{text-align:left}
+table{border-collapse:collapse}th,td{text-align:right;padding:2px 0 2px 6px;border-bottom:1px solid var(--ink)}
+th:first-child,td:first-child{text-align:left;padding-left:0}
 .scroll{overflow-x:auto}
 svg{display:block;height:auto;font-family:"Liberation Sans",Arial,Helvetica,system-ui,sans-serif}
 svg text{fill:var(--ink)}

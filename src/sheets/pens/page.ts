@@ -110,7 +110,7 @@ export function cellFigures({ units }: Scenario, { strip }: PenOnFarm, one: PenI
   const used = planned ? (taken?.used ?? 0) : run.used;
   const share = planned ? (coveredByPlan(one, strip) ?? 0) : run.shareCovered;
   const longest = limits[0]?.days;
-  const shape = (figure: number): string => (layout.asIf ? "-" : words.figure(figure));
+  const shape = (figure: number): string => (layout.asIf ? "?" : words.figure(figure));
   const days = (count: number): string => words.say("pens.days-short", { days: count });
   return [
     cell.name, toldArea(cell.areaHa, units, words), `${words.figure(positions)}${layout.asIf ? "*" : ""}`, shape(layout.lanes.length), shape(layout.shifts),

@@ -46,7 +46,7 @@ export function weekTitle(rows: readonly WeekRow[], words: Words, week: IsoDate)
 function tableOf(rows: readonly WeekRow[], columns: readonly number[], dayMm: number, words: Words): string {
   const heads = [words.say("month.day"), words.say("week.morning"), words.say("week.evening"), words.say("week.night"), words.say("week.counted"), words.say("week.note")];
   return `<table style="width:${mm(columns.reduce((sum, one) => sum + one, 0))}mm"><colgroup>${columns.map((wide) => `<col style="width:${mm(wide)}mm"/>`).join("")}</colgroup>
-<thead><tr>${heads.map((head) => `<th scope="col">${escaped(head)}</th>`).join("")}</tr></thead>
+<thead><tr>${heads.map((head, i) => `<th scope="col" style="font-size:${fittingPt(head, columns[i]! - 2, 10, 6, true)}pt">${escaped(head)}</th>`).join("")}</tr></thead>
 <tbody>
 ${rows.map((row) => rowOf(row, columns, dayMm, words)).join("\n")}
 </tbody></table>`;
