@@ -6,7 +6,6 @@ import { SHEET_KINDS } from "../../src/cli/sheets-table.js";
 import { NO_CALLS } from "../../src/farm/calls.js";
 import { differences } from "../../src/words/compare.js";
 import { loadCatalogue } from "../../src/files/words.js";
-import { cautionsFor } from "../../src/plan/cautions.js";
 import type { Sheet } from "../../src/sheets/made.js";
 import { wordsOf } from "../../src/words/words.js";
 import { plannedFarm } from "../fixtures/planned-farm.js";
@@ -22,7 +21,7 @@ const SCREEN: Screen = { say: () => undefined, aside: () => undefined, columns: 
 /** Names of English days and months that German does not have. */
 const ENGLISH_DAYS = /\b(?:Mon|Tue|Wed|Thu|Fri|Sat|Sun|\w+day|March|May|June?|July?|October|Oct|December|Dec)\b/g;
 
-/** What stands on sheets as it is, in the language of the farm file, or of the rules and cautions, which are English. Nothing else. */
+/** What stands on sheets as it is, in the language of the farm file, or of the rules, which are English. Nothing else. */
 function asItIs({ scenario, plan, report }: Sheet): readonly string[] {
   const { groups, cells, fields, yards, people, handover } = scenario;
   return [
@@ -30,7 +29,6 @@ function asItIs({ scenario, plan, report }: Sheet): readonly string[] {
     ...groups.flatMap((group) => [group.animalClass, group.strip?.pen ?? ""]),
     ...Object.values(handover.ways), ...Object.values(handover.take), ...Object.values(handover.feed).flatMap(({ what, lies }) => [what, lies ?? ""]), handover.kitLies ?? "",
     ...[...report.charges, ...report.breaches].map(({ found }) => found), ...report.breaches.map(({ allowed }) => allowed),
-    ...[...cautionsFor(scenario, plan), ...pensFound(scenario, plan).cautions].map(({ text }) => text),
     // where a published figure of the pens' text comes from
     ...pensFound(scenario, plan).pens.flatMap((pen) => [pen.nitrogenSource, ...pen.cells.flatMap(({ limits }) => limits.map(({ source }) => source))]),
   ].filter((text) => text !== "").sort((a, b) => b.length - a.length);
