@@ -8,6 +8,7 @@ const OPTIONS = {
   person: valued("Only the days on which this person is at home, and no tow that somebody else does alone"),
   since: valued("The plan that your calendar holds by now: what is no more is called off"),
   out: valued("Folder for the file; the plan's own unless given"),
+  language: valued("Language of the calendar, by its file in shared/words; en unless given"),
   replace: flag("Write over a file that is there"),
   ...CHANGE_OPTION,
   ...JSON_OPTION,

@@ -2,10 +2,10 @@ import type { Finding } from "../farm/finding.js";
 import { nearestNames } from "../farm/near-names.js";
 import type { Scenario } from "../farm/scenario.js";
 import type { CalendarOf } from "../sheets/calendar/events.js";
-import { changesOf, named, type Say, type Typed } from "./options.js";
+import { changesOf, languageOf, named, type Say, type Typed } from "./options.js";
 import { commandLineFinding, InputFault } from "./outcome.js";
 
-export type TypedCalendarOptions = Readonly<Partial<Record<"group" | "person" | "since" | "out" | "change", Typed>>>;
+export type TypedCalendarOptions = Readonly<Partial<Record<"group" | "person" | "since" | "out" | "language" | "change", Typed>>>;
 
 export interface CalendarOptions {
   /** Names as typed. */
@@ -14,6 +14,7 @@ export interface CalendarOptions {
   /** The plan that a calendar was made of before. */
   readonly since: string | null;
   readonly out: string | null;
+  readonly language: string;
   readonly changes: readonly string[];
 }
 
@@ -25,7 +26,7 @@ export function readCalendarOptions(typed: TypedCalendarOptions): CalendarOption
       return text === undefined ? null : named(name, text, say);
     };
     const [groups, person] = [textOf("group"), textOf("person")];
-    return { groups: groups === null ? null : listed(groups), person: person === null ? null : person.trim(), since: textOf("since"), out: textOf("out"), changes: changesOf(typed.change, say) };
+    return { groups: groups === null ? null : listed(groups), person: person === null ? null : person.trim(), since: textOf("since"), out: textOf("out"), language: languageOf(typed.language, say), changes: changesOf(typed.change, say) };
   });
 }
 

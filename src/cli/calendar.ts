@@ -3,15 +3,13 @@ import { checkPlan } from "../check/check-plan.js";
 import type { Finding } from "../farm/finding.js";
 import type { Scenario } from "../farm/scenario.js";
 import { sha256 } from "../files/read.js";
-import { loadCatalogue } from "../files/words.js";
 import { calendarOf } from "../sheets/calendar/calendar.js";
 import type { CalendarOf } from "../sheets/calendar/events.js";
 import type { Plan } from "../plan/plan.js";
-import { wordsOf } from "../words/words.js";
 import { calendarAnswer, calendarText, type CalendarSeen } from "./calendar-answer.js";
 import { whoseCalendar, type CalendarOptions } from "./calendar-options.js";
 import { madeOfRead, todayHere } from "./made.js";
-import { openFarm, openPlanFile, type Opened } from "./open.js";
+import { openFarm, openPlanFile, openWords, type Opened } from "./open.js";
 import { refuseWhatIsThere, writeOut } from "./out-folder.js";
 import { commandLineFinding, InputFault, type Outcome } from "./outcome.js";
 import { widthOf, type Screen } from "./screen.js";
@@ -24,6 +22,7 @@ export interface CalendarGiven extends CalendarOptions {
 
 /** `inbye calendar FARM PLAN`: the plan as an iCalendar file; with a former plan, what is no more is called off in it. */
 export function calendarCommand(given: CalendarGiven, screen: Screen): Outcome {
+  const words = openWords(given.language);
   const farm = openFarm(given.farm, given.changes);
   const scenario = farm.value;
   const of = whoseCalendar(given, scenario);
@@ -35,7 +34,7 @@ export function calendarCommand(given: CalendarGiven, screen: Screen): Outcome {
   const report = checkPlan(scenario, plan);
   const made = madeOfRead(scenario, planFile, report, todayHere());
   const sequence = former === null ? made.version : Math.max(made.version, former.value.version + 1);
-  const calendar = calendarOf({ scenario, plan, made, former: former?.value.plan ?? null, sequence, of, words: wordsOf(loadCatalogue()), hash: sha256 });
+  const calendar = calendarOf({ scenario, plan, made, former: former?.value.plan ?? null, sequence, of, words, hash: sha256 });
   if (calendar.events + calendar.cancelled === 0) throw new InputFault([nothingIn(of)]);
   const [file] = writeOut(folder, [{ name, text: calendar.text }], given.replace);
   const said = [

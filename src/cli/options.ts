@@ -120,3 +120,10 @@ export function named(name: string, typed: string, say: Say): string | null {
 function refused(name: string, typed: string, allowed: string, next: string): Finding {
   return commandLineFinding("option-value", typed.trim() === "" ? `--${name} has nothing after it` : `--${name} is ${typed}`, allowed, next);
 }
+
+const USUAL_LANGUAGE = "en";
+
+/** The language of what is printed or sent: by its file's name, English unless typed. */
+export function languageOf(typed: Typed, say: Say): string {
+  return typed === undefined ? USUAL_LANGUAGE : (named("language", typed, say)?.trim() ?? USUAL_LANGUAGE);
+}

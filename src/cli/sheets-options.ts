@@ -2,13 +2,12 @@ import type { Finding } from "../farm/finding.js";
 import { listOr, nearestNames } from "../farm/near-names.js";
 import { addDays, isIsoDate, weekdayOf, type IsoDate, type Span } from "../quantity/calendar.js";
 import { PAPER_NAMES, type PaperName } from "../sheets/paper.js";
-import { changesOf, columnsOf, named, type Say, type Typed } from "./options.js";
+import { changesOf, columnsOf, languageOf, named, type Say, type Typed } from "./options.js";
 import { commandLineFinding, InputFault } from "./outcome.js";
 
 export const FORMATS = ["html", "pdf", "txt"] as const;
 export type Format = (typeof FORMATS)[number];
 
-const USUAL_LANGUAGE = "en";
 
 /** Stretches of the season that a sheet may be of, each with its option. */
 export const STRETCHES = ["day", "week", "month"] as const;
@@ -50,7 +49,7 @@ export function readSheetsOptions(typed: TypedSheetsOptions, takes: Takes): Shee
     calls: typed.calls === undefined ? null : named("calls", typed.calls, say),
     paper: oneOf("paper", typed.paper, PAPER_NAMES, say),
     as: oneOf("as", typed.as, FORMATS, say) ?? "html",
-    language: typed.language === undefined ? USUAL_LANGUAGE : named("language", typed.language, say)?.trim() ?? USUAL_LANGUAGE,
+    language: languageOf(typed.language, say),
     columns: columnsOf(typed.columns, say),
     changes: changesOf(typed.change, say),
   };

@@ -58,7 +58,8 @@ describe.each(DAYS)("%s", (_, sheet, day) => {
   });
 
   it.skipIf(!BROWSER)("prints as many pages as it says, nothing cut, nothing over another", async () => {
-    for (const paper of ["a4", "letter"] as const) {
+    // The first two, which are longest, on the shorter paper too.
+    for (const paper of DAYS.slice(0, 2).some(([, one]) => one === sheet) ? (["a4", "letter"] as const) : (["a4"] as const)) {
       const html = daySheetHtml(sheet, words, { ...given(day), paper });
       expect(await press.faults(html, paper, { pages: html.split('<section class="page"').length - 1 })).toEqual([]);
     }

@@ -78,7 +78,8 @@ describe("sheets in a language that nobody speaks", () => {
     expect(englishIn(of.txt(input(sheet, day), SCREEN, 100), sheet)).toEqual([]);
   });
 
-  const printed = asked.filter(({ kind }) => kind !== "day").flatMap(({ kind, name, day, sheet }) => SHEET_KINDS[kind]!.html(input(sheet, day)).map((page, i) => ({ kind, name, page, number: i + 1 })));
+  // One farm is enough on paper; day sheets may take a sheet more.
+  const printed = asked.filter(({ kind, name }) => kind !== "day" && name === "rushy-leys").flatMap(({ kind, name, day, sheet }) => SHEET_KINDS[kind]!.html(input(sheet, day)).map((page, i) => ({ kind, name, page, number: i + 1 })));
 
   it.skipIf(!BROWSER).each(printed)("are whole and readable on paper: $kind of $name, $number", async ({ page }) => {
     // how many pages it takes hangs on the sans

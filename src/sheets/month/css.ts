@@ -1,8 +1,10 @@
+import { HELD_FACES, HELD_FAMILY } from "../held-fonts.js";
 import { PLATE_CSS } from "../plate.js";
 
 /** Style of a month sheet: pure black on white, weekends grey; a screen shows the same sheet. */
-export const MONTH_CSS = `*{box-sizing:border-box;-webkit-print-color-adjust:exact;print-color-adjust:exact}
-body{margin:0;padding:12px;background:#fff;color:#000;font:11pt/1.15 system-ui,"Liberation Sans",Arial,sans-serif;font-variant-numeric:tabular-nums}
+export const MONTH_CSS = `${HELD_FACES}
+*{box-sizing:border-box;-webkit-print-color-adjust:exact;print-color-adjust:exact}
+body{margin:0;padding:12px;background:#fff;color:#000;font:11pt/1.15 ${HELD_FAMILY};font-variant-numeric:tabular-nums}
 .page{break-after:page;overflow-x:auto}.page:last-child{break-after:auto}
 header{display:flex;justify-content:space-between;align-items:baseline;gap:6mm;margin:0 0 2mm}h1{font-size:20pt;margin:0}header p{margin:0;font-size:9pt;text-align:right}
 table{border-collapse:collapse;table-layout:fixed}

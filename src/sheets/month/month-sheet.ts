@@ -1,5 +1,5 @@
 import type { Group } from "../../farm/scenario.js";
-import type { Words } from "../../words/words.js";
+import type { Piece, Words } from "../../words/words.js";
 import { fittingPt, linesIn } from "../fit.js";
 import { escaped, mm, MM_PER_PT } from "../grid/svg.js";
 import type { Sheet } from "../made.js";
@@ -48,7 +48,7 @@ interface Part {
 function pageOf({ scenario, made }: Sheet, words: Words, rows: readonly MonthRow[], paper: PaperName, { from, to, number, of, title }: Part): string {
   const { w, h } = printable(paper, SHEET_FORM);
   const groups = scenario.groups.slice(from, to);
-  const rowMm = Math.min(9.5, (h - ROUND_MM) / 31);
+  const rowMm = Math.min(9.5, (h - ROUND_MM - footMm(scenario.groups, words, w)) / 31);
   const groupMm = Math.min(34, (w - DAY_MM - HOME_MM - JOBS_LEAST_MM) / Math.max(1, groups.length));
   const jobsMm = w - DAY_MM - HOME_MM - groupMm * groups.length;
   const which = of > 1 ? `, ${words.say("month.part", { number, of })}` : "";
@@ -100,15 +100,28 @@ function jobsOf({ jobs }: MonthRow, { rowMm, jobsMm }: Sizes): string {
   return `<span style="font-size:${pt}pt">${jobs.map(({ words, strong }) => (strong ? `<b>${escaped(words)}</b>` : escaped(words))).join(". ")}</span>`;
 }
 
-/** How to read it, with what every day asks. */
+const FOOT_PT = 9;
+/** Lines below the table for which there is room anyhow. */
+const USUAL_FOOT = 2;
+
+/** What the lines below the table take beyond the usual, mm. */
+function footMm(groups: readonly Group[], words: Words, wide: number): number {
+  const text = footPieces(groups, words).map((one) => one.text).join("");
+  return Math.max(0, linesIn(text, wide - 2, FOOT_PT) - USUAL_FOOT) * FOOT_PT * MM_PER_PT * 1.15;
+}
+
 function footOf(groups: readonly Group[], words: Words): string {
+  return footPieces(groups, words).map(({ text, strong }) => (strong ? `<b>${escaped(text)}</b>` : escaped(text))).join("");
+}
+
+/** How to read it, with what every day asks. */
+function footPieces(groups: readonly Group[], words: Words): readonly Piece[] {
   const daily = groups.filter(({ strip }) => strip !== null && strip.pen !== null && strip.days === 1).map(({ name }) => name);
   const strips = groups.some(({ strip }) => strip !== null && strip.pen === null);
-  const told = [
+  return [
     ...words.pieces("month.how"),
     ...(strips ? words.pieces("month.strips") : []),
     ...(daily.length > 0 ? words.pieces("month.daily", { groups: words.list(daily) }) : []),
     ...words.pieces("month.every-day"),
   ];
-  return told.map(({ text, strong }) => (strong ? `<b>${escaped(text)}</b>` : escaped(text))).join("");
 }
