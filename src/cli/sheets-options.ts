@@ -8,7 +8,6 @@ import { commandLineFinding, InputFault } from "./outcome.js";
 export const FORMATS = ["html", "pdf", "txt"] as const;
 export type Format = (typeof FORMATS)[number];
 
-
 /** Stretches of the season that a sheet may be of, each with its option. */
 export const STRETCHES = ["day", "week", "month"] as const;
 export type Stretch = (typeof STRETCHES)[number];
