@@ -50,6 +50,16 @@ describe.each(["withy-end", "rushy-leys"] as const)("every day of %s", (farm) =>
     }
   });
 
+  it("stands on one sheet of A4 up to nine tasks", () => {
+    for (const { work, told } of days) {
+      const tasks = told.parts.reduce((sum, part) => sum + part.tasks.length, 0);
+      if (tasks < 7) continue;
+      const html = daySheetHtml(sheet, words, { ...given(work.day), paper: "a4" });
+      const pages = html.split('<section class="page"').length - 1;
+      expect([work.day, tasks, pages]).toEqual([work.day, tasks, tasks <= 9 ? 1 : pages]);
+    }
+  });
+
   it("asks where everybody is before anything is done", () => {
     for (const { told } of days.slice(2)) expect(told.before.boxes.length).toBeGreaterThan(0);
   });

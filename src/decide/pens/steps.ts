@@ -22,6 +22,16 @@ export function stepsIn({ taken, positions, layout }: PenInCell, daysEach: numbe
     }));
 }
 
+/**
+ * Where a position lies as the run is walked: its number on the ground, lane from 1, and m along that to where it begins; a run that is through
+ * begins again at its first. Null where none fits.
+ */
+export function positionIn(layout: PenInCell["layout"], number: number): { readonly position: number; readonly number: number; readonly alongM: number } | null {
+  const position = ((number - 1) % Math.max(1, layout.positions)) + 1;
+  const lane = laneOf(layout, position);
+  return lane && { position, ...lane };
+}
+
 function laneOf({ lanes, each, alongM }: PenInCell["layout"], position: number): PenStep["lane"] {
   let before = 0;
   for (const [i, { rectangles }] of lanes.entries()) {

@@ -6,7 +6,7 @@ import { pageRule, printable, SHEET_FORM, type PaperName } from "../paper.js";
 import { plate } from "../plate.js";
 import { printedPage } from "../printed-page.js";
 import { DAY_CSS } from "./css.js";
-import { callsWords, fittedPages, rightWords, type PagePart } from "./day-pages.js";
+import { callsWords, fittedPages, rightWords, type PagePart, type TaskRow } from "./day-pages.js";
 import { dayOf } from "./context.js";
 import { dayMaps, type DayMap } from "./day-map.js";
 import { sheetOf, type DayOptions } from "./day-sheet.js";
@@ -37,15 +37,21 @@ ${last ? bottomOf(told) : `<p class="overleaf">${html(callsWords(told, words))}<
 }
 
 function topOf({ title, before, head }: DaySheet, map: DayMap): string {
-  const boxes = before.boxes.map((bits) => ` <span class="nb at">${html(bits)}</span>`).join("");
-  return `<header><h1>${escaped(title)}</h1><p class="before">${html(before.ask)}${boxes}</p>
-<div class="top"><div class="map" style="width:${mm(map.w)}mm">${map.svg}<p>${html(map.caption)}</p></div>${head.map((bits) => `<p>${html(bits)}</p>`).join("\n")}</div></header>`;
+  const boxes = before.boxes.map((bits) => ` <span class="at">${html(bits)}</span>`).join("");
+  return `<header class="top"><div class="map" style="width:${mm(map.w)}mm">${map.svg}<p>${html(map.caption)}</p></div>
+<h1>${escaped(title)}</h1><p class="before">${html(before.ask)}${boxes}</p>
+${head.map((bits) => `<p>${html(bits)}</p>`).join("\n")}</header>`;
 }
 
-function partOf({ part, goesOn, tasks }: PagePart, scenario: Scenario, words: Words): string {
+function partOf({ part, goesOn, rows }: PagePart, scenario: Scenario, words: Words): string {
   const title = goesOn ? words.say("day.goes-on", { part: part.title }) : part.title;
   return `<h2 class="bar"><span>${escaped(title)}</span><span>${escaped(goesOn ? "" : part.sum)}</span></h2>
-${tasks.map((task) => taskOf(task, scenario, words)).join("\n")}`;
+${rows.map((row) => rowOf(row, scenario, words)).join("\n")}`;
+}
+
+function rowOf(row: TaskRow, scenario: Scenario, words: Words): string {
+  const tasks = row.map((task) => taskOf(task, scenario, words)).join("\n");
+  return row.length === 1 ? tasks : `<div class="pair">${tasks}</div>`;
 }
 
 function taskOf(task: Task, { groups }: Scenario, words: Words): string {

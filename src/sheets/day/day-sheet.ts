@@ -31,7 +31,7 @@ export function sheetOf(day: Day, { printedOn, calls }: DayOptions): DaySheet {
   return {
     farm: sheet.scenario.farm, day: day.day, title: words.longDay(day.day),
     before: { ask: boxes.length === 0 ? words.pieces("day.before.nothing") : words.pieces("day.before.ask"), boxes },
-    head: [workWords(day, { morning: morning.minutes, evening: evening.minutes }), leaveAlone(day), ...alone(day, tasks), ...doneBefore(day)],
+    head: [workWords(day, morning.minutes + evening.minutes), leaveAlone(day), ...alone(day, tasks), ...doneBefore(day)],
     parts: [morning, evening].filter((part) => part.tasks.length > 0),
     onFoot: metres > 0 ? words.pieces("day.on-foot", { way: wayWords(day, metres) }) : [], waits: waitWords(day, tasks),
     wrong: { title: words.say("day.wrong"), lines: [words.pieces("day.wrong.out"), words.pieces("day.wrong.short"), words.pieces("day.wrong.fence"), words.pieces("day.wrong.unsure")] },

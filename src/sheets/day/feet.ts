@@ -31,11 +31,17 @@ export function waitWords({ words }: Day, tasks: readonly Task[]): Bits {
   return [...words.pieces("day.never-waits"), { text: " ", strong: false }, ...(may.length === 0 ? words.pieces("day.may-wait.none") : words.pieces("day.may-wait", { tasks: words.list(may), n: may.length }))];
 }
 
-/** Cautions of work that is not done every day: printed when it is. Shutting birds in is a task of its own. */
+const FENCING: readonly Job["kind"][] = ["set", "collect", "strip", "step", "move", "arrive"];
+
+/** A caution that says all that another does. */
+const SAID_BY: Readonly<Record<string, string>> = { "public-path": "public-path-cattle" };
+
+/** Cautions of work that is not done every day: printed when it is. Tasks themselves tell of towing, pushing a pen and shutting birds in. */
 const AT_WORK: Readonly<Record<string, (job: Job) => boolean>> = {
-  "tow": ({ tow }) => tow,
-  "pen": ({ kind, tow }) => (kind === "step" || kind === "move") && !tow,
+  "fence": ({ kind }) => FENCING.includes(kind),
   "plants": ({ kind, to }) => (kind === "move" || kind === "arrive") && to?.yard === false,
+  "tow": () => false,
+  "pen": () => false,
   "dusk": () => false,
 };
 
@@ -44,7 +50,9 @@ const CAUTIONS_MM = 540;
 
 /** The cautions of these animals on this day, and always the last. */
 export function cautionWords({ scenario, words, sheet, day, work }: Day): Bits {
-  const today = cautionsOn(scenario, sheet.plan, day).filter(({ topic }) => AT_WORK[topic] === undefined || work.jobs.some(AT_WORK[topic]));
+  const all = cautionsOn(scenario, sheet.plan, day);
+  const isSaid = (topic: string): boolean => all.some((one) => one.topic === SAID_BY[topic]);
+  const today = all.filter(({ topic }) => !isSaid(topic) && (AT_WORK[topic] === undefined || work.jobs.some(AT_WORK[topic])));
   const [last] = today.slice(-1);
   let used = 0;
   const told = today.slice(0, -1).filter((caution) => {

@@ -7,6 +7,7 @@ import { offStep, onSteps, reelsOf } from "./fence.js";
 import type { KitRun } from "./kit.js";
 import type { Step } from "./model.js";
 import { kitLiesStep } from "./told.js";
+import { stripLies, stripWords } from "./strips.js";
 import { needsKit } from "./move-tasks.js";
 
 const ON_GROUND = { timedWith: null, people: 1, tow: false, notAlone: false, after: [], rightAfter: null } as const;
@@ -16,12 +17,18 @@ export function setTask(day: Day, job: Job, kit: KitRun): Draft {
   const { words } = day;
   const [name, to] = [job.group!, job.to!];
   const { fenceM } = reelsOf(day, to.name);
+  const round = fenceM > 0 && needsKit(day, name);
+  const at = strip(day, job);
   return {
     ...ON_GROUND, key: `set:${name}`, part: "evening", jobs: [job], group: name, minutes: job.minutes, from: to, to,
     title: words.say("day.title.set", { to: to.name, group: name, day: words.weekday(job.for!) }),
     lines: [
       ...line(words, "take", kitSteps(day, job, kit)),
-      ...line(words, "do", [offStep(day), step("net", fenceM > 0 && needsKit(day, name) ? words.pieces("day.do.set-fence", { m: amountWords(day, "length", fenceM) }) : words.pieces("day.do.set-strip", { number: strip(day, job) }))]),
+      ...line(words, "do", [
+        offStep(day),
+        step("net", round ? words.pieces("day.do.set-fence", { m: amountWords(day, "length", fenceM) }) : words.pieces("day.do.set-strip", { strip: stripWords(day, name, to, at) })),
+        round ? null : stripLies(day, name, to, at),
+      ]),
       ...line(words, "fence", onSteps(day, name)),
       ...line(words, "water", [waterStep(day, name, to), step(null, words.pieces("day.do.gates-shut"))]),
     ],

@@ -2,7 +2,6 @@ import { isBird } from "../../farm/scenario.js";
 import type { DayWork, Job, Standing } from "../../work/job.js";
 import { spanHolds, type IsoDate } from "../../quantity/calendar.js";
 import { shutGround } from "../shut-ground.js";
-import { headsOf } from "./animals.js";
 import { groupOf, type Day } from "./context.js";
 import type { Bits, Task } from "./model.js";
 
@@ -32,15 +31,16 @@ function boxOf(day: Day, { group, place, position }: Standing): Bits {
 
 const CHANGES: readonly Job["kind"][] = ["arrive", "join", "part", "move", "leave"];
 
-/** "2 moves, 1 pen step. At home ... so much work". */
-export function workWords({ words, work }: Day, minutes: { readonly morning: number; readonly evening: number }): Bits {
+/** "2 moves, 1 pen step. At home ... so much work", counted for all people together, and what is carried all day. */
+export function workWords({ words, work }: Day, minutes: number): Bits {
   const moves = work.jobs.filter(({ kind }) => CHANGES.includes(kind)).length;
   const steps = work.jobs.filter(({ kind }) => kind === "step" || kind === "strip").length;
   const home = work.people.map(({ name, tows, minutes: own }) => words.say("day.head.person", { name, tows: tows ? "yes" : "no", time: timeWords(words, own) }));
   return [
     ...words.pieces("day.head.moves", { moves, steps }),
     ...(home.length === 0 ? words.pieces("day.head.nobody") : words.pieces("day.head.home", { people: words.list(home) })),
-    ...words.pieces("day.head.work", { time: timeWords(words, minutes.morning + minutes.evening), morning: minutes.morning, evening: minutes.evening }),
+    ...words.pieces("day.head.work", { time: timeWords(words, minutes) }),
+    ...words.pieces("day.head.carry"),
   ];
 }
 
@@ -76,18 +76,16 @@ export function alone(day: Day, tasks: readonly Task[]): readonly Bits[] {
   const two = tasks.filter((task) => task.people > 1);
   const towers = work.people.filter((one) => one.tows).map(({ name }) => name);
   const live = tasks.filter((task) => task.lines.some((line) => line.name === "first" && line.steps.some(({ deed }) => deed === "reading")));
-  return [
-    [
-      ...(never.length === 0 ? words.pieces("day.alone.nothing") : words.pieces("day.alone.leave", { tasks: numbers(never), n: never.length })),
-      ...(tow.length === 0 ? [] : words.pieces("day.alone.tow")),
-    ],
-    [
-      ...(tow.length === 0 ? [] : towers.length === 0 ? words.pieces("day.tow.nobody", { tasks: numbers(tow) }) : words.pieces("day.tow.who", { tasks: numbers(tow), who: orWords(words, towers) })),
-      ...(two.length === 0 ? [] : words.pieces("day.two", { tasks: numbers(two) })),
-      ...(two.some(({ people }) => people > work.people.length) ? words.pieces("day.two.too-few", { home: work.people.length }) : []),
-      ...(live.length === 0 ? [] : words.pieces("day.live", { cells: words.list([...new Set(live.map(({ to }) => to!.name))]) })),
-    ],
-  ].filter((bits) => bits.length > 0);
+  const [tows, twos] = [numbers(tow), numbers(two)];
+  const who = orWords(words, towers);
+  return [[
+    ...(never.length === 0 ? words.pieces("day.alone.nothing") : words.pieces("day.alone.leave", { tasks: numbers(never), n: never.length })),
+    ...(tow.length === 0 ? [] : words.pieces("day.alone.tow")),
+    ...(tow.length === 0 ? [] : towers.length === 0 ? words.pieces("day.tow.nobody", { tasks: tows }) : words.pieces("day.tow.who", { tasks: tows, who, two: tows === twos ? "yes" : "no" })),
+    ...(two.length === 0 || (tows === twos && towers.length > 0) ? [] : words.pieces("day.two", { tasks: twos })),
+    ...(two.some(({ people }) => people > work.people.length) ? words.pieces("day.two.too-few", { home: work.people.length }) : []),
+    ...(live.length === 0 ? [] : words.pieces("day.live", { cells: words.list([...new Set(live.map(({ to }) => to!.name))]) })),
+  ]];
 }
 
 function orWords({ locale }: Day["words"], names: readonly string[]): string {
@@ -106,5 +104,5 @@ function doneBox(day: Day, before: DayWork, job: Job): readonly Bits[] {
   if (job.kind === "set" && job.for === day.day) return [words.pieces("day.done.set", { to: job.to!.name })];
   if (job.kind !== "dusk") return [];
   const shut = before.jobs.some((one) => one.kind === "shut-in" && one.group === job.group);
-  return [words.pieces("day.done.counted", { group: job.group!, animals: headsOf(day, groupOf(day, job.group!)), shut: shut ? "yes" : "no" })];
+  return [words.pieces("day.done.counted", { group: job.group!, count: groupOf(day, job.group!).head, shut: shut ? "yes" : "no" })];
 }

@@ -8,6 +8,7 @@ import { isFenced, offStep, onSteps, readingStep } from "./fence.js";
 import type { Line, Step } from "./model.js";
 import { deadOut } from "./stay-tasks.js";
 import { netStep } from "./tow-tasks.js";
+import { stripLies, stripWords } from "./strips.js";
 import { takeStep, wayWords } from "./told.js";
 
 /** Groups walked, or pens pushed by hand, to other ground; groups that come, join another and part from it. */
@@ -38,9 +39,9 @@ function walkedLines(day: Day, { group: name, from, to, kind }: Job, names: read
   const said = { from: from?.name ?? "", to: to!.name };
   const live = isFenced(group, to);
   const off = isFenced(group, from) && (kind === "move" || kind === "part");
-  const set = [step(null, words.pieces("day.first.gate", said)), live ? step("on", words.pieces("day.first.live", said)) : null, live ? readingStep(day, name!) : null];
+  const set = [live ? step("on", words.pieces("day.first.live", said)) : null, live ? readingStep(day, name!) : null];
   return [
-    ...line(words, "first", [...set, waterStep(day, name!, to!)]),
+    ...line(words, "first", [...set, waterStep(day, name!, to!), step(null, words.pieces("day.first.gate", said))]),
     ...line(words, "take", [takeStep(day, name!), to!.yard ? feedStep(day, name!, to!) : null]),
     ...line(words, "do", [
       off && kind === "move" ? step("off", words.pieces("day.do.old-off", said)) : null,
@@ -65,12 +66,14 @@ function birdLines(day: Day, { group: name, from, to, positions, kind }: Job): r
   const [fromNet, toNet] = [isFenced(group, from), isFenced(group, to)];
   const pens = group.strip?.each?.count ?? 1;
   const comes = kind === "arrive";
+  const at = positions?.first ?? 1;
   return [
     ...line(words, "take", [takeStep(day, name!), feedStep(day, name!, to!)]),
     ...line(words, "do", [
       fromNet ? offStep(day) : null, comes ? null : deadOut(day),
       fromNet ? step("net", words.pieces("day.do.roll-net", { nets: group.strip?.nets ?? 0 })) : null,
-      to!.yard ? step(null, words.pieces("day.do.birds-yard", { to: to!.name })) : step("net", words.pieces("day.do.pens-stand", { pens, number: positions?.first ?? 1, to: to!.name })),
+      to!.yard ? step(null, words.pieces("day.do.birds-yard", { to: to!.name })) : step("net", words.pieces("day.do.pens-stand", { pens, strip: stripWords(day, name!, to!, at), to: to!.name })),
+      stripLies(day, name!, to!, at),
       toNet ? netStep(day, name!) : null,
     ]),
     ...line(words, "fence", toNet ? onSteps(day, name!) : []),

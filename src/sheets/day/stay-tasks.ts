@@ -4,6 +4,7 @@ import { groupOf, staysTo, type Day } from "./context.js";
 import { line, minutesOf, step, type Draft } from "./draft.js";
 import { feedStep, waterStep } from "./feed-and-water.js";
 import { takeStep } from "./told.js";
+import { stripWords } from "./strips.js";
 import { isFenced, offStep, onSteps, stillOnSteps } from "./fence.js";
 import type { Line, Step } from "./model.js";
 
@@ -12,12 +13,13 @@ export function stayTask(day: Day, look: Job, onward: Job | undefined): Draft {
   const { words } = day;
   const group = look.group!;
   const place = look.to!;
-  const to = words.weekdayDay(staysTo(day, group));
+  const last = staysTo(day, group);
+  const until = { to: words.weekdayDay(last), today: last === day.day ? "yes" : "no" };
   const number = look.positions?.first ?? 0;
   const titled: Readonly<Record<"step" | "strip" | "look", () => string>> = {
     step: () => words.say("day.title.step", { group, cell: place.name, number }),
     strip: () => words.say("day.title.strip", { group, cell: place.name, number }),
-    look: () => (look.positions === null ? words.say("day.title.stay", { group, place: place.name, to }) : words.say("day.title.stay-strip", { group, cell: place.name, number, to })),
+    look: () => (look.positions === null ? words.say("day.title.stay", { group, place: place.name, ...until }) : words.say("day.title.stay-strip", { group, cell: place.name, number, ...until })),
   };
   const kind = onward?.kind === "step" || onward?.kind === "strip" ? onward.kind : "look";
   const lines = { step: penOn, strip: stripOn, look: looked }[kind](day, look);
@@ -49,11 +51,12 @@ function penOn(day: Day, { group: name, to, positions }: Job): readonly Line[] {
   const group = groupOf(day, name!);
   const netted = isFenced(group, to);
   const pens = group.strip?.each?.count ?? 1;
+  const strip = stripWords(day, name!, to!, positions!.first);
   return [
     ...line(words, "take", [takeStep(day, name!), feedStep(day, name!, to!)]),
     ...line(words, "do", [
       netted ? offStep(day) : null, deadOut(day),
-      step("net", netted ? words.pieces("day.do.net-on", { number: positions!.first }) : words.pieces("day.do.pull-on", { pens, number: positions!.first })),
+      step("net", netted ? words.pieces("day.do.net-on", { strip }) : words.pieces("day.do.pull-on", { pens, strip })),
     ]),
     ...line(words, "fence", netted ? onSteps(day, name!) : []),
     ...line(words, "water", [waterStep(day, name!, to!)]),
@@ -65,7 +68,7 @@ function stripOn(day: Day, { group: name, to, positions }: Job): readonly Line[]
   const { words } = day;
   return [
     ...line(words, "take", [feedStep(day, name!, to!)]),
-    ...line(words, "do", [offStep(day), step("net", words.pieces("day.do.strip-fence", { number: positions!.first }))]),
+    ...line(words, "do", [offStep(day), step("net", words.pieces("day.do.strip-fence", { strip: stripWords(day, name!, to!, positions!.first) }))]),
     ...line(words, "fence", [...onSteps(day, name!), step("stock-in", words.pieces("day.do.strip-in"))]),
     ...line(words, "water", [waterStep(day, name!, to!)]),
     ...line(words, "count", countSteps(day, [name!])),

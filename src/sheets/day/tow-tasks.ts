@@ -7,6 +7,7 @@ import { feedStep, waterStep } from "./feed-and-water.js";
 import { isFenced, netAreaM2, offStep, onSteps } from "./fence.js";
 import type { Line, Step } from "./model.js";
 import { deadOut } from "./stay-tasks.js";
+import { stripLies, stripWords } from "./strips.js";
 import { layerNeedM2, takeStep, wayWords } from "./told.js";
 
 /** A house or pens towed: made ready and towed directly one after the other. `moved` is a move to other ground or a step on the same. */
@@ -43,10 +44,12 @@ function towLines(day: Day, { group: name, to, positions }: Job): readonly Line[
   const { words } = day;
   const group = groupOf(day, name!);
   const netted = isFenced(group, to);
+  const at = positions?.first ?? 1;
   return [
     ...line(words, "do", [
       step(null, words.pieces("day.do.nobody-between")),
-      to!.yard ? step(null, words.pieces("day.do.set-down-yard")) : step(null, words.pieces("day.do.set-down", { number: positions?.first ?? 1 })),
+      step(null, to!.yard ? words.pieces("day.do.set-down-yard") : words.pieces("day.do.set-down", { strip: stripWords(day, name!, to!, at) })),
+      stripLies(day, name!, to!, at),
       netted ? netStep(day, name!) : null,
     ]),
     ...line(words, "fence", netted ? onSteps(day, name!) : []),
