@@ -7,6 +7,7 @@ export default defineConfig({
   root: `${import.meta.dirname}/..`,
   test: {
     include: ["tests/**/*.test.ts"],
+    isolate: false,
     maxWorkers: 2,
     testTimeout: 60_000,
     hookTimeout: 60_000,

@@ -17,7 +17,7 @@ const SLOW = 240_000;
 const CORES = 2;
 
 const FARM = scenarioOf(`farm: Two Becks
-season: 2027-05-01 to 2027-05-28
+season: 2027-05-01 to 2027-05-21
 fields:
   Long Croft:
     cover: 2300 kg/ha
@@ -34,7 +34,7 @@ pens:
 people:
   Owner: { minutes: 2 h 30 min }
 `);
-const EFFORT = { name: "usual", seed: 5, capSeconds: null, steps: { seeds: 2, search: 3000, polishes: 1, bound: 10, windowRounds: 0 } } as const;
+const EFFORT = { name: "usual", seed: 5, capSeconds: null, steps: { seeds: 2, search: 1500, polishes: 1, bound: 6, windowRounds: 0 } } as const;
 
 /** What an owner keeps of a planning, as text. */
 async function planned(threads: Threads): Promise<string> {

@@ -1,7 +1,7 @@
 /**
  * Checks of what a sheet looks like on paper, for every printed sheet:
  *
- *   const press = usePress();                                     // inside `describe`; closes its browsers after it
+ *   const press = usePress();
  *   it.skipIf(!BROWSER)("prints on two sheets of A4", async () => {
  *     expect(await press.faults(html, "a4", { pages: 2 })).toEqual([]);
  *   });
@@ -11,13 +11,12 @@
  * text that is neither black nor white, text that is lost in a copy of 1 bit at 150 dpi. `press.proof` gives what was measured, to ask more of it.
  * Without a Chromium `BROWSER` is undefined: skip, as above.
  */
-import { chromium, type Browser } from "playwright-core";
-import { afterAll } from "vitest";
+import { chromium, type Page } from "playwright-core";
 import { PAPERS, type PaperName } from "../../src/sheets/paper.js";
 import { fontsHere, type FontSet } from "./press/fonts.js";
-import { inkShares } from "./press/one-bit.js";
+import { COPY, inkShares } from "./press/one-bit.js";
 import { pagesOf } from "./press/pdf-pages.js";
-import { textsOnPage, type PageLaidOut, type TextBox } from "./press/texts-on-page.js";
+import { marginOfPage, textsOnPage, type PageLaidOut, type TextBox } from "./press/texts-on-page.js";
 import { BROWSER } from "./browser-here.js";
 
 export { BROWSER };
@@ -47,18 +46,30 @@ export interface Press {
   readonly proof: (html: string, fonts?: FontSet) => Promise<Proof>;
 }
 
-/** A press for the tests of one `describe`. */
+/** A browser with one sans, and the pages that sheets are laid out on in it, one after the other: a new page each time is slow. */
+interface Bed {
+  readonly page: Page;
+  readonly copier: Page;
+}
+
+async function bedWith({ env }: FontSet): Promise<Bed> {
+  const browser = await chromium.launch({ executablePath: BROWSER!, args: ["--no-sandbox", "--disable-gpu"], env: { ...process.env, ...env } as Record<string, string> });
+  const [page, copier] = [await browser.newPage(DENSE), await browser.newPage(COPY)];
+  for (const one of [page, copier]) await one.emulateMedia({ media: "print" });
+  return { page, copier };
+}
+
+/** A browser a sans for all tests of this process; they end with it. */
+const beds = new Map<string, Promise<Bed>>();
+
+function bedOf(fonts: FontSet): Promise<Bed> {
+  const there = beds.get(fonts.name) ?? bedWith(fonts);
+  beds.set(fonts.name, there);
+  return there;
+}
+
 export function usePress(): Press {
-  const browsers = new Map<string, Promise<Browser>>();
-  const browserWith = (fonts: FontSet): Promise<Browser> => {
-    const there = browsers.get(fonts.name) ?? chromium.launch({ executablePath: BROWSER!, args: ["--no-sandbox", "--disable-gpu"], env: { ...process.env, ...fonts.env } as Record<string, string> });
-    browsers.set(fonts.name, there);
-    return there;
-  };
-  afterAll(async () => {
-    await Promise.all([...browsers.values()].map(async (browser) => (await browser).close()));
-  });
-  const proof = async (html: string, fonts: FontSet = fontsHere()[0]!): Promise<Proof> => proofIn(await browserWith(fonts), html, fonts.name);
+  const proof = async (html: string, fonts: FontSet = fontsHere()[0]!): Promise<Proof> => proofIn(await bedOf(fonts), html, fonts.name);
   return {
     proof,
     faults: async (html, paper, expected) => {
@@ -69,20 +80,14 @@ export function usePress(): Press {
   };
 }
 
-async function proofIn(browser: Browser, html: string, font: string): Promise<Proof> {
-  const page = await browser.newPage(DENSE);
-  try {
-    await page.emulateMedia({ media: "print" });
-    await page.setContent(html);
-    const { pages, sizeMm } = pagesOf(await page.pdf({ preferCSSPageSize: true }));
-    const margin = parseFloat((await page.evaluate(textsOnPage)).margin) * PX_PER_MM;
-    const printable = sizeMm.map((side) => Math.round(side * PX_PER_MM - 2 * margin)) as [number, number];
-    await page.setViewportSize({ width: printable[0], height: printable[1] });
-    const laid = await page.evaluate(textsOnPage);
-    return { ...laid, font, pages, sizeMm, printable, inkShares: await inkShares(browser, html, printable, laid.texts) };
-  } finally {
-    await page.close();
-  }
+async function proofIn({ page, copier }: Bed, html: string, font: string): Promise<Proof> {
+  await page.setContent(html);
+  const { pages, sizeMm } = pagesOf(await page.pdf({ preferCSSPageSize: true }));
+  const margin = parseFloat(await page.evaluate(marginOfPage)) * PX_PER_MM;
+  const printable = sizeMm.map((side) => Math.round(side * PX_PER_MM - 2 * margin)) as [number, number];
+  await page.setViewportSize({ width: printable[0], height: printable[1] });
+  const laid = await page.evaluate(textsOnPage);
+  return { ...laid, font, pages, sizeMm, printable, inkShares: await inkShares(copier, html, printable, laid.texts) };
 }
 
 /** Sentences about all that is wrong with a proof. */

@@ -29,5 +29,5 @@ describe("the season grid in print", () => {
 
   it.skipIf(!BROWSER).each([["a4", 12], ["letter", 12]] as const)("of 400 days, 40 cells and eight groups is split by days and by field on %s", async (paper, pages) => {
     expect(await press.faults(gridOn(paper, largeSeason()), paper, { pages })).toEqual([]);
-  });
+  }, 180_000);
 });

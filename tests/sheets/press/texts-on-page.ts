@@ -16,8 +16,6 @@ export interface PageLaidOut {
   readonly wide: number;
   /** Height of the tallest drawing. */
   readonly drawing: number;
-  /** Margins of the page's own rule, as written. */
-  readonly margin: string;
 }
 
 /** Runs inside the browser: every text that is drawn, with the box of its ink. */
@@ -82,10 +80,15 @@ export function textsOnPage(): PageLaidOut {
     if (element instanceof SVGElement && !(element instanceof SVGTextContentElement)) continue;
     texts.push(...(element instanceof SVGTextContentElement ? drawn(element, words) : written(node as Text, element, words)));
   }
-  const rules = [...document.styleSheets].flatMap((sheet) => [...sheet.cssRules]).flatMap((rule) => (rule instanceof CSSMediaRule ? [...rule.cssRules] : [rule]));
-  const page = rules.find((rule): rule is CSSPageRule => rule instanceof CSSPageRule);
   return {
-    texts, wide: document.documentElement.scrollWidth, margin: page?.style.getPropertyValue("margin-left") ?? "",
+    texts, wide: document.documentElement.scrollWidth,
     drawing: Math.max(0, ...[...document.querySelectorAll("svg")].map((svg) => svg.getBoundingClientRect().height)),
   };
+}
+
+/** Runs inside the browser: margins of the page's own rule, as written. */
+export function marginOfPage(): string {
+  const rules = [...document.styleSheets].flatMap((sheet) => [...sheet.cssRules]).flatMap((rule) => (rule instanceof CSSMediaRule ? [...rule.cssRules] : [rule]));
+  const page = rules.find((rule): rule is CSSPageRule => rule instanceof CSSPageRule);
+  return page?.style.getPropertyValue("margin-left") ?? "";
 }
