@@ -2,7 +2,7 @@
 import { chmodSync, mkdirSync, readdirSync, writeFileSync } from "node:fs";
 import { tmpdir } from "node:os";
 import { join } from "node:path";
-import { afterAll, describe, expect, it } from "vitest";
+import { afterAll, beforeAll, describe, expect, it } from "vitest";
 import { findBrowser } from "../../src/files/browser.js";
 import { printPdf } from "../../src/files/print-pdf.js";
 import { BROWSER } from "../sheets/browser-here.js";
@@ -10,9 +10,16 @@ import { freshFolder } from "../cli/inbye.js";
 
 const folder = freshFolder();
 // a place of its own for what is made on the way, so that only this file's leftovers are seen
-process.env["TMPDIR"] = join(folder.path, "made");
-mkdirSync(join(folder.path, "made"));
-afterAll(folder.done);
+const usual = process.env["TMPDIR"];
+beforeAll(() => {
+  mkdirSync(join(folder.path, "made"));
+  process.env["TMPDIR"] = join(folder.path, "made");
+});
+afterAll(() => {
+  if (usual === undefined) delete process.env["TMPDIR"];
+  else process.env["TMPDIR"] = usual;
+  folder.done();
+});
 
 const only = (...there: readonly string[]) => (path: string): boolean => there.includes(path.replaceAll("\\", "/"));
 const leftovers = (): readonly string[] => readdirSync(tmpdir());

@@ -81,7 +81,7 @@ describe("what a sheet tells of the farm", () => {
 
   it("works out feed, and ground in the net, from heads", () => {
     // 60 hens at 125 g; a net of 50 m laid as a square holds 12.5 m x 12.5 m
-    expect(text).toContain("Feed 7.5 kg layers pellets, 125 g each");
+    expect(text).toContain("To feed: 7.5 kg layers pellets, 125 g each");
     expect(text).toContain("156 m²");
     expect(text).toContain("Owner: 01632 960014");
   });
@@ -90,7 +90,7 @@ describe("what a sheet tells of the farm", () => {
     const american = { ...sheet, scenario: { ...sheet.scenario, units: "US" as const } };
     const told = daySheetText(american, words, given("2027-06-16"), 100).replaceAll(/\s+/g, " ");
     // a pound is 0.45359237 kg, a foot 0.3048 m: 7.5 kg, 125 g, 50 m, (12.5 m) squared
-    expect(told).toContain("Feed 16.5 lb layers pellets, 0.28 lb each");
+    expect(told).toContain("To feed: 16.5 lb layers pellets, 0.28 lb each");
     expect(told).toContain("Net, 164 ft round the house in a square: 1681 sq ft");
     // the cautions keep the figures of their standards
     expect(told.split("Never waits")[0]).not.toMatch(/\d (kg|g|l|m|m²)\b/);
@@ -98,6 +98,6 @@ describe("what a sheet tells of the farm", () => {
 
   it("leaves a line to write on where the farm file does not say", () => {
     const silent = { ...sheet, scenario: { ...sheet.scenario, handover: { ...sheet.scenario.handover, feed: {} } } };
-    expect(daySheetText(silent, words, given("2027-06-16"), 100)).toContain("Feed, and where it lies: ____");
+    expect(daySheetText(silent, words, given("2027-06-16"), 100)).toContain("To feed, and where it lies: ____");
   });
 });

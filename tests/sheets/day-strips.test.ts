@@ -33,7 +33,7 @@ describe("a strip on a day sheet", () => {
   });
 
   it("lies beside the one before it where only the area is known; the first has a line for its owner to write on", () => {
-    expect(toldOf("withy-end", "2027-06-01", "Broilers")).toContain("strip 6, beside 5");
+    expect(toldOf("withy-end", "2027-06-01", "Broilers")).toContain("strip 6, fresh side of 5");
     expect(toldOf("withy-end", "2027-06-16", "Layers")).toContain("strip 1.It lies:");
   });
 });

@@ -37,6 +37,11 @@ export function hasYoung(day: Day, names: readonly string[]): boolean {
 
 const NOT_ALONE = /bull|boar|sow/;
 
+/** Which sort of those that nobody goes in with alone a group is: told by name. */
+export function notAloneSort({ animalClass }: Group): "bull" | "boar" | "sow" | "births" {
+  return (["bull", "boar", "sow"] as const).find((sort) => animalClass.includes(sort)) ?? "births";
+}
+
 /** Animals that nobody goes in with alone: bull, boar, sow, and those that calve, lamb or farrow these days. */
 export function isNotAlone(day: Day, names: readonly string[]): boolean {
   const births = (name: string): boolean => (day.scenario.handover.births[name] ?? []).some((span) => spanHolds(span, day.day));

@@ -23,7 +23,7 @@ type MapSize = PageSize;
 
 /** Minutes and people at the right of a task's title. */
 export function rightWords(task: Task, words: Words): string {
-  const people = task.people > 1 ? [words.say("day.people", { n: task.people })] : [];
+  const people = task.people > 1 ? [words.say("day.people", { n: task.people })] : task.notAlone ? [words.say("day.not-alone")] : [];
   const time = task.timedWith !== null ? [words.say("day.timed-with", { number: task.timedWith })] : task.minutes === null ? [] : [words.say("day.minutes", { minutes: task.minutes })];
   return [...people, ...time].join(", ");
 }

@@ -34,7 +34,7 @@ export function sheetOf(day: Day, { printedOn, calls }: DayOptions): DaySheet {
     head: [workWords(day, morning.minutes + evening.minutes), leaveAlone(day), ...alone(day, tasks), ...doneBefore(day)],
     parts: [morning, evening].filter((part) => part.tasks.length > 0),
     onFoot: metres > 0 ? words.pieces("day.on-foot", { way: wayWords(day, metres) }) : [], waits: waitWords(day, tasks),
-    wrong: { title: words.say("day.wrong"), lines: [words.pieces("day.wrong.out"), words.pieces("day.wrong.short"), words.pieces("day.wrong.fence"), words.pieces("day.wrong.unsure")] },
+    wrong: { title: words.say("day.wrong"), lines: [words.pieces("day.wrong.out"), words.pieces("day.wrong.short"), words.pieces("day.wrong.fence", { kv: words.figure(sheet.scenario.handover.leastKv.usual, 1) }), words.pieces("day.wrong.unsure")] },
     calls: callLines(day, calls, tasks.some(({ tow }) => tow)),
     notFilled: words.say("day.not-filled"), phone: phoneWords(day, calls), doneBy: words.say("day.done-by"),
     cautions: cautionWords(day), foot: footWords(day, printedOn),

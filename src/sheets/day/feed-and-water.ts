@@ -12,12 +12,13 @@ export function litresOf({ replay, scenario, t }: Day, group: string): number {
   return Math.round(replay.groups[g]?.party.waterL[Math.max(0, t)] ?? 0);
 }
 
-/** What there is to look at, or to bring. */
+/** What there is to look at, or to bring; what was brought the evening before is looked at. */
 export function waterStep(day: Day, group: string, place: Place): Step {
   const { words } = day;
   const litres = amountWords(day, "volume", litresOf(day, group));
   if (groupOf(day, group).strip?.pen) return step(null, words.pieces("day.water.drinkers", { litres }));
   const water = cellOf(day, place.name)?.water ?? "trough";
+  if ((water === "carted" || water === "none") && wasSet(day, group)) return step(null, words.pieces("day.water.brought", { litres }));
   const told: Readonly<Record<typeof water, () => Bits>> = {
     trough: () => words.pieces("day.water.trough", { litres }),
     stream: () => words.pieces("day.water.stream", { litres }),
@@ -26,6 +27,10 @@ export function waterStep(day: Day, group: string, place: Place): Step {
     none: () => words.pieces("day.water.none", { litres }),
   };
   return step(null, told[water]());
+}
+
+function wasSet({ before, day }: Day, group: string): boolean {
+  return before?.jobs.some((job) => job.kind === "set" && job.group === group && job.for === day) === true;
 }
 
 /** Feed by head and what each gets, hay in a yard by the day; a line to write on where the farm file does not say what birds and pigs get. */

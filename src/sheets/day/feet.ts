@@ -5,6 +5,7 @@ import type { Job } from "../../work/job.js";
 import { cautionText } from "../caution-words.js";
 import { heldMm } from "../held-fonts.js";
 import type { Day } from "./context.js";
+import { kitRun } from "./kit.js";
 import type { Bits, CallLine, Task } from "./model.js";
 
 /** Who is called, in the order of the sheet; what nobody filled in is null. */
@@ -26,8 +27,12 @@ export function phoneWords({ words }: Day, { phone }: Calls): Bits {
 }
 
 /** What may wait a day and what never does. */
-export function waitWords({ words }: Day, tasks: readonly Task[]): Bits {
-  const may = tasks.filter(({ key }) => /^(collect|walk|cut)/.test(key)).map(({ number }) => String(number));
+export function waitWords(day: Day, tasks: readonly Task[]): Bits {
+  const { words } = day;
+  const { fetchedFor } = kitRun(day);
+  // kit that is set again tonight must be there by then
+  const wanted = new Set(day.work.jobs.flatMap(({ id }) => fetchedFor.get(id)?.id ?? []));
+  const may = tasks.filter(({ key, jobs }) => /^(collect|walk|cut)/.test(key) && !jobs.some(({ id }) => wanted.has(id))).map(({ number }) => String(number));
   return [...words.pieces("day.never-waits"), { text: " ", strong: false }, ...(may.length === 0 ? words.pieces("day.may-wait.none") : words.pieces("day.may-wait", { tasks: words.list(may), n: may.length }))];
 }
 

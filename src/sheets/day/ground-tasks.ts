@@ -56,12 +56,12 @@ export function collectTask(day: Day, job: Job, kit: KitRun): Draft {
   const cell = job.from!.name;
   const { reels, reelM } = reelsOf(day, cell);
   const next = kit.setOf.get(job.id);
-  const bring = next ? words.pieces("day.do.bring", { to: next.to!.name, day: words.weekdayDay(next.for!) }) : words.pieces("day.do.bring-home");
+  const bring = next ? words.pieces("day.do.bring", { to: next.to!.name, day: words.weekdayDay(next.for!), tonight: next.day === day.day ? "yes" : "no" }) : words.pieces("day.do.bring-home");
   return {
     ...ON_GROUND, key: `collect:${job.group!}`, part: "morning", jobs: [job], group: job.group, minutes: job.minutes, timedWith: `move:${job.group!}`, from: job.from, to: job.from,
     endsAt: next?.to ?? { name: "", yard: true }, title: words.say("day.title.collect", { cell }), after: [`move:${job.group!}`],
     lines: [
-      ...line(words, "do", [step("off", words.pieces("day.fence.still-off")), step("net", words.pieces("day.do.take-down", { reels, m: amountWords(day, "length", reelM) })), step(null, bring)]),
+      ...line(words, "do", [step("off", words.pieces("day.fence.empty-off", { cell })), step("net", words.pieces("day.do.take-down", { reels, m: amountWords(day, "length", reelM) })), step(null, bring)]),
     ],
   };
 }

@@ -2,6 +2,7 @@ import { isBird } from "../../farm/scenario.js";
 import type { DayWork, Job, Standing } from "../../work/job.js";
 import { spanHolds, type IsoDate } from "../../quantity/calendar.js";
 import { shutGround } from "../shut-ground.js";
+import { isNotAlone, notAloneSort } from "./animals.js";
 import { groupOf, type Day } from "./context.js";
 import type { Bits, Task } from "./model.js";
 
@@ -79,13 +80,20 @@ export function alone(day: Day, tasks: readonly Task[]): readonly Bits[] {
   const [tows, twos] = [numbers(tow), numbers(two)];
   const who = orWords(words, towers);
   return [[
-    ...(never.length === 0 ? words.pieces("day.alone.nothing") : words.pieces("day.alone.leave", { tasks: numbers(never), n: never.length })),
+    ...(never.length === 0 ? words.pieces("day.alone.nothing") : words.pieces("day.alone.leave", { what: words.list(neverAlone(day, tow.length > 0)), tasks: numbers(never), n: never.length })),
     ...(tow.length === 0 ? [] : words.pieces("day.alone.tow")),
     ...(tow.length === 0 ? [] : towers.length === 0 ? words.pieces("day.tow.nobody", { tasks: tows }) : words.pieces("day.tow.who", { tasks: tows, who, two: tows === twos ? "yes" : "no" })),
     ...(two.length === 0 || (tows === twos && towers.length > 0) ? [] : words.pieces("day.two", { tasks: twos })),
     ...(two.some(({ people }) => people > work.people.length) ? words.pieces("day.two.too-few", { home: work.people.length }) : []),
     ...(live.length === 0 ? [] : words.pieces("day.live", { cells: words.list([...new Set(live.map(({ to }) => to!.name))]) })),
   ]];
+}
+
+/** What there is today that nobody does alone: a tow, and animals that are not gone in with alone. */
+function neverAlone(day: Day, tow: boolean): readonly string[] {
+  const { words, work } = day;
+  const sorts = work.standing.flatMap(({ group }) => (isNotAlone(day, [group]) ? [notAloneSort(groupOf(day, group))] : []));
+  return [...(tow ? [words.say("day.alone.a-tow")] : []), ...[...new Set(sorts)].map((sort) => words.say(`day.alone.${sort}`))];
 }
 
 function orWords({ locale }: Day["words"], names: readonly string[]): string {

@@ -35,5 +35,5 @@ h3{font-size:15px;margin:10px 0 4px}
 .steps .lane-head{font-weight:700;break-after:avoid}
 .tick{flex:none;width:13px;height:13px;border:1px solid var(--ink)}
 ${pageRule(paper, FORM)}
-@media print{body{padding:0}.drawn{break-inside:avoid}h2,h3{break-after:avoid}}`.trim();
+@media print{body{padding:0}.drawn,.care{break-inside:avoid}h2,h3,h3+p{break-after:avoid}}`.trim();
 }

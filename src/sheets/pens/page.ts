@@ -28,7 +28,7 @@ ${drawn(cells, planned).map((one, i) => cellSection(scenario, pen, one, planned,
 ${allCells(scenario, pen, planned, words)}
 ${list(notes)}
 </section>
-<section><h2>${escaped(words.say("pens.take-care"))}</h2>
+<section class="care"><h2>${escaped(words.say("pens.take-care"))}</h2>
 ${list(cautions.map((caution) => datedCaution(words, caution)))}
 </section>`, words.locale);
 }
