@@ -1,5 +1,4 @@
 import { readCalendarOptions } from "./calendar-options.js";
-import { calendarCommand } from "./calendar.js";
 import { CHANGE_OPTION, flag, JSON_OPTION, needed, valued, withExamples, type CommandLine } from "./command-line.js";
 import { CALENDAR, EXAMPLES } from "./examples.js";
 
@@ -21,5 +20,8 @@ export const calendarLine: CommandLine = {
   add: (cli, screen, choose) =>
     cli.command("calendar <farm> <plan>", CALENDAR, (command) =>
       withExamples(command, EXAMPLES.calendar).positional("farm", needed("Farm file")).positional("plan", needed("plan.json, or a grid as CSV")).options(OPTIONS), (given) =>
-      choose(() => calendarCommand({ ...readCalendarOptions(given), farm: given.farm, plan: given.plan, replace: given.replace }, screen))),
+      choose(async () => {
+        const asked = { ...readCalendarOptions(given), farm: given.farm, plan: given.plan, replace: given.replace };
+        return (await import("./calendar.js")).calendarCommand(asked, screen);
+      })),
 };

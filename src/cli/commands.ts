@@ -1,18 +1,11 @@
 import { calendarLine } from "./calendar-line.js";
-import { checkCommand } from "./check.js";
 import { CHANGE_OPTION, flag, JSON_OPTION, needed, valued, withExamples, type CommandLine } from "./command-line.js";
 import { CHECK, EXAMPLES, FEED, PENS, PLAN, READ, TRY, WHY } from "./examples.js";
-import { feedCommand } from "./feed.js";
 import { EFFORTS, readChanges, readPlanOptions } from "./options.js";
-import { pensCommand } from "./pens.js";
 import { PENS_OPTIONS, readPensOptions } from "./pens-options.js";
-import { planCommand } from "./plan.js";
-import { readCommand } from "./read.js";
-import { tryCommand } from "./try.js";
 import { sheetsLine } from "./sheets-line.js";
 import { TRY_OPTIONS } from "./try-options.js";
 import { weatherLine } from "./weather-options.js";
-import { whyCommand } from "./why.js";
 import { WHY_OPTIONS } from "./why-options.js";
 
 const FARM = needed("Farm file");
@@ -38,12 +31,14 @@ const FEED_OPTIONS = {
   ...JSON_OPTION,
 };
 
+// what a command does is loaded once it is asked for, so that help and refusals come at once
 const readLine: CommandLine = {
   name: "read",
   takes: "a farm file",
   options: Object.keys(READ_OPTIONS),
   add: (cli, screen, choose) =>
-    cli.command("read <farm>", READ, (command) => withExamples(command, EXAMPLES.read).positional("farm", FARM).options(READ_OPTIONS), (given) => choose(() => readCommand(given, screen))),
+    cli.command("read <farm>", READ, (command) => withExamples(command, EXAMPLES.read).positional("farm", FARM).options(READ_OPTIONS), (given) =>
+      choose(async () => (await import("./read.js")).readCommand(given, screen))),
 };
 
 const planLine: CommandLine = {
@@ -52,7 +47,10 @@ const planLine: CommandLine = {
   options: Object.keys(PLAN_OPTIONS),
   add: (cli, screen, choose) =>
     cli.command("plan <farm>", PLAN, (command) => withExamples(command, EXAMPLES.plan).positional("farm", FARM).options(PLAN_OPTIONS), (given) =>
-      choose(() => planCommand({ ...readPlanOptions(given), farm: given.farm, replace: given.replace }, screen))),
+      choose(async () => {
+        const asked = { ...readPlanOptions(given), farm: given.farm, replace: given.replace };
+        return (await import("./plan.js")).planCommand(asked, screen);
+      })),
 };
 
 const checkLine: CommandLine = {
@@ -62,7 +60,10 @@ const checkLine: CommandLine = {
   add: (cli, screen, choose) =>
     cli.command("check <farm> <plan>", CHECK, (command) =>
       withExamples(command, EXAMPLES.check).positional("farm", FARM).positional("plan", needed("plan.json, or a grid as CSV")).options(CHECK_OPTIONS), (given) =>
-      choose(() => checkCommand({ ...given, changes: readChanges(given.change) }, screen))),
+      choose(async () => {
+        const asked = { ...given, changes: readChanges(given.change) };
+        return (await import("./check.js")).checkCommand(asked, screen);
+      })),
 };
 
 const pensLine: CommandLine = {
@@ -72,7 +73,10 @@ const pensLine: CommandLine = {
   add: (cli, screen, choose) =>
     cli.command("pens <farm> [plan]", PENS, (command) =>
       withExamples(command, EXAMPLES.pens).positional("farm", FARM).positional("plan", valued("plan.json, or a grid as CSV: what it takes of each cell")).options(PENS_OPTIONS), (given) =>
-      choose(() => pensCommand({ ...readPensOptions(given), farm: given.farm, plan: given.plan ?? null, replace: given.replace }, screen))),
+      choose(async () => {
+        const asked = { ...readPensOptions(given), farm: given.farm, plan: given.plan ?? null, replace: given.replace };
+        return (await import("./pens.js")).pensCommand(asked, screen);
+      })),
 };
 
 const feedLine: CommandLine = {
@@ -81,7 +85,10 @@ const feedLine: CommandLine = {
   options: Object.keys(FEED_OPTIONS),
   add: (cli, screen, choose) =>
     cli.command("feed <farm>", FEED, (command) => withExamples(command, EXAMPLES.feed).positional("farm", FARM).options(FEED_OPTIONS), (given) =>
-      choose(() => feedCommand({ ...readPlanOptions({ out: given.out, change: given.change }), farm: given.farm, replace: given.replace }, screen))),
+      choose(async () => {
+        const asked = { ...readPlanOptions({ out: given.out, change: given.change }), farm: given.farm, replace: given.replace };
+        return (await import("./feed.js")).feedCommand(asked, screen);
+      })),
 };
 
 const tryLine: CommandLine = {
@@ -91,7 +98,10 @@ const tryLine: CommandLine = {
   add: (cli, screen, choose) =>
     cli.command("try <farm> <changes..>", TRY, (command) =>
       withExamples(command, EXAMPLES.try).positional("farm", FARM).positional("changes", { type: "string", array: true, demandOption: true, describe: "Change files, tried one by one" }).options(TRY_OPTIONS), (given) =>
-      choose(() => tryCommand({ ...readPlanOptions(given), farm: given.farm, trials: given.changes, together: given.together, replace: given.replace }, screen))),
+      choose(async () => {
+        const asked = { ...readPlanOptions(given), farm: given.farm, trials: given.changes, together: given.together, replace: given.replace };
+        return (await import("./try.js")).tryCommand(asked, screen);
+      })),
 };
 
 const whyLine: CommandLine = {
@@ -101,7 +111,10 @@ const whyLine: CommandLine = {
   add: (cli, screen, choose) =>
     cli.command("why <farm> <plan>", WHY, (command) =>
       withExamples(command, EXAMPLES.why).positional("farm", FARM).positional("plan", needed("plan.json, or a grid as CSV")).options(WHY_OPTIONS), (given) =>
-      choose(() => whyCommand({ ...given, changes: readChanges(given.change) }, screen))),
+      choose(async () => {
+        const asked = { ...given, changes: readChanges(given.change) };
+        return (await import("./why.js")).whyCommand(asked, screen);
+      })),
 };
 
 /** All commands, in the order of the help. */

@@ -3,7 +3,6 @@ import { EXAMPLES, SHEETS } from "./examples.js";
 import { PAPER_NAMES } from "../sheets/paper.js";
 import { FORMATS, readSheetsOptions } from "./sheets-options.js";
 import { SHEET_KINDS, TAKES } from "./sheets-table.js";
-import { sheetsCommand } from "./sheets.js";
 
 const OPTIONS = {
   sheet: valued(`Which: ${Object.keys(SHEET_KINDS).join(", ")}; several with commas between`),
@@ -28,5 +27,8 @@ export const sheetsLine: CommandLine = {
   add: (cli, screen, choose) =>
     cli.command("sheets <farm> <plan>", SHEETS, (command) =>
       withExamples(command, EXAMPLES.sheets).positional("farm", needed("Farm file")).positional("plan", needed("plan.json, or a grid as CSV")).options(OPTIONS), (given) =>
-      choose(() => sheetsCommand({ ...readSheetsOptions(given, TAKES), farm: given.farm, plan: given.plan, replace: given.replace }, screen))),
+      choose(async () => {
+        const asked = { ...readSheetsOptions(given, TAKES), farm: given.farm, plan: given.plan, replace: given.replace };
+        return (await import("./sheets.js")).sheetsCommand(asked, screen);
+      })),
 };

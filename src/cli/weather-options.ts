@@ -3,7 +3,6 @@ import { CHANGE_OPTION, flag, JSON_OPTION, needed, valued, withExamples, type Co
 import { EXAMPLES, WEATHER } from "./examples.js";
 import { changesOf, MOST_SEED, named, USUAL_SEED, wholeNumber, type Say, type Typed } from "./options.js";
 import { InputFault } from "./outcome.js";
-import { weatherCommand } from "./weather.js";
 
 const USUAL_YEARS = 200;
 const MOST_YEARS = 10_000;
@@ -25,7 +24,10 @@ export const weatherLine: CommandLine = {
   add: (cli, screen, choose) =>
     cli.command("weather <farm> <plan>", WEATHER, (command) =>
       withExamples(command, EXAMPLES.weather).positional("farm", needed("Farm file")).positional("plan", needed("plan.json, or a grid as CSV")).options(OPTIONS), (given) =>
-      choose(() => weatherCommand({ ...given, ...optionsOf(given) }, screen))),
+      choose(async () => {
+        const asked = { ...given, ...optionsOf(given) };
+        return (await import("./weather.js")).weatherCommand(asked, screen);
+      })),
 };
 
 /** Reads the options of `weather`, or stops with every finding about them. */

@@ -1,6 +1,7 @@
 import { spanHolds } from "../../quantity/calendar.js";
 import { linesOf } from "./heights.js";
-import { groundPlan, type PlanRoom } from "../map/ground-plan.js";
+import { groundPlan } from "../map/ground-plan.js";
+import type { PlanRoom } from "../map/planned-ground.js";
 import { isReadable, mapDrawing, type OnMap } from "../map/map-drawing.js";
 import type { Mark } from "../map/marks-in-cell.js";
 import { shutGround } from "../shut-ground.js";

@@ -1,5 +1,5 @@
 import type { Cell, Field, Scenario } from "../../farm/scenario.js";
-import type { GroundPlan, PlannedCell, PlannedName, PlanRoom, Point } from "./ground-plan.js";
+import type { GroundPlan, PlannedCell, PlannedName, PlanRoom, Point } from "./planned-ground.js";
 
 /** Heights of a row of blocks that are tried, the largest first, mm. */
 const ROWS = [9, 8, 7, 6, 5.2];

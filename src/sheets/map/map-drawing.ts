@@ -1,8 +1,8 @@
 import { line, mm, text } from "../grid/svg.js";
 import { fittingPt } from "../fit.js";
 import { HELD_FAMILY } from "../held-fonts.js";
-import type { GroundPlan, PlannedCell, PlannedName, Point } from "./ground-plan.js";
-import { marksAt, marksFit, titled, type Mark, type MarkRoom } from "./marks-in-cell.js";
+import type { GroundPlan, MarkRoom, PlannedCell, PlannedName, Point } from "./planned-ground.js";
+import { marksAt, marksFit, titled, type Mark } from "./marks-in-cell.js";
 
 /** What the map tells beside the ground. */
 export interface OnMap {

@@ -1,6 +1,6 @@
 import { heldMm } from "../held-fonts.js";
 import { escaped, mm, rect, text } from "../grid/svg.js";
-import type { Point } from "./ground-plan.js";
+import type { MarkRoom, Point } from "./planned-ground.js";
 
 /** What stands in a cell on the map: its name, letters of who is there, numbers of tasks. */
 export interface Mark {
@@ -18,14 +18,6 @@ const MM_PER_PT = 25.4 / 72;
 interface Placed {
   readonly mark: Mark;
   readonly w: number;
-}
-
-/** Room that marks stand in, mm: round its middle, or from its left edge. */
-export interface MarkRoom {
-  readonly at: Point;
-  readonly w: number;
-  readonly h: number;
-  readonly from: "middle" | "left";
 }
 
 /** Whether marks have room in letters that can be read. */

@@ -1,4 +1,4 @@
-import type { Point } from "./ground-plan.js";
+import type { Point } from "./planned-ground.js";
 
 /** Room for words inside a piece of ground, mm. */
 export interface RoomInside {

@@ -1,5 +1,5 @@
 import type { Scenario } from "../../farm/scenario.js";
-import type { GroundPlan, PlannedName, PlanRoom, Point } from "./ground-plan.js";
+import type { GroundPlan, PlannedName, PlanRoom, Point } from "./planned-ground.js";
 import { roomInside } from "./room-inside.js";
 
 /** White round the ground for numbers and names at its edge, mm. */
